@@ -1,0 +1,121 @@
+import { hydrolysisRate_perH, shareIntact } from "../chem/index.ts";
+import type { ActiveRecord, HalfLife } from "./data-types.ts";
+import type { ClockShare } from "./types.ts";
+
+const R_KJ_PER_MOL_K = 0.008314462618;
+
+/** Formulation types whose active is mostly undissolved in the tank and so mostly out of reach of hydrolysis. */
+const SUSPENDED = new Set(["SC", "WP", "WG", "OD", "CS", "EC", "EW", "SE", "ME"]);
+
+/**
+ * Share of an active still intact after the holding time, by hydrolysis at the tank's own pH and temperature.
+ *
+ * Uses the active's rate law where one is carried; else reads the published half-lives at the temperature of the
+ * source, straight in log k against pH between them and never beyond them.
+ */
+export function byClock(
+  active: ActiveRecord,
+  formulation: string,
+  pH: number,
+  temperature_C: number,
+  holdingTime_h: number | null,
+): ClockShare {
+  const sources = [
+    ...new Set([
+      ...active.halfLives.map((h) => h.source),
+      ...(active.rateLaw ? [active.rateLaw.source] : []),
+    ]),
+  ];
+  const unknown = (why: string): ClockShare => ({
+    halfLife_h: null,
+    stable: false,
+    intact: null,
+    low: null,
+    high: null,
+    evidence: "computed",
+    why,
+    sources,
+  });
+
+  const timed = active.halfLives.filter((h) => h.halfLife_h !== null);
+  if (active.rateLaw === null && timed.length === 0) {
+    if (active.halfLives.length === 0) return unknown("No hydrolysis data carried for this active.");
+    const said = active.halfLives[0]?.qualifier ?? "stable";
+    return {
+      halfLife_h: null,
+      stable: true,
+      intact: holdingTime_h === null ? null : 1,
+      low: null,
+      high: null,
+      evidence: "published rule",
+      why: `Sources say: ${said}.`,
+      sources,
+    };
+  }
+  const rate_perH = rateAt(active, timed, pH, temperature_C);
+  if (rate_perH === null) return unknown(`No hydrolysis data near pH ${pH.toFixed(1)}.`);
+  const intact = holdingTime_h === null ? null : shareIntact(rate_perH, holdingTime_h);
+  const notes: string[] = [];
+  if (SUSPENDED.has(formulation))
+    notes.push("For dissolved active; suspended or emulsified active breaks down more slowly.");
+  if (holdingTime_h === null) notes.push("No holding time given.");
+  return {
+    halfLife_h: rate_perH > 0 ? Math.LN2 / rate_perH : null,
+    stable: rate_perH <= 0,
+    intact,
+    low: null,
+    high: null,
+    evidence: "computed",
+    why: notes.length > 0 ? notes.join(" ") : null,
+    sources,
+  };
+}
+
+/** Hydrolysis rate [1/h], or null where the data do not reach. */
+function rateAt(
+  active: ActiveRecord,
+  timed: readonly HalfLife[],
+  pH: number,
+  temperature_C: number,
+): number | null {
+  const energy_kJPerMol = active.activationEnergy_kJPerMol.value;
+  if (active.rateLaw !== null) {
+    const law = active.rateLaw;
+    return hydrolysisRate_perH(
+      {
+        kA: law.kA_LPerMolH,
+        kN: law.kN_perH,
+        kB: law.kB_LPerMolH,
+        pKaCap: law.pKaCap,
+        temperature_C: law.temperature_C,
+      },
+      pH,
+      temperature_C,
+      energy_kJPerMol,
+    );
+  }
+  const points = timed
+    .map((h) => ({
+      pH: h.pH,
+      lnK:
+        Math.log(Math.LN2 / (h.halfLife_h ?? 1)) + arrhenius(energy_kJPerMol, h.temperature_C, temperature_C),
+    }))
+    .sort((a, b) => a.pH - b.pH);
+  const first = points[0];
+  const last = points.at(-1);
+  if (first === undefined || last === undefined || pH < first.pH - 0.5 || pH > last.pH + 0.5) return null;
+  if (pH <= first.pH) return Math.exp(first.lnK);
+  for (let i = 1; i < points.length; i++) {
+    const a = points[i - 1];
+    const b = points[i];
+    if (a === undefined || b === undefined || pH > b.pH) continue;
+    const t = b.pH === a.pH ? 0 : (pH - a.pH) / (b.pH - a.pH);
+    return Math.exp(a.lnK + t * (b.lnK - a.lnK));
+  }
+  return Math.exp(last.lnK);
+}
+
+/** ln(k(T)/k(T0)) by Arrhenius. */
+function arrhenius(energy_kJPerMol: number, from_C: number, to_C: number): number {
+  return (-energy_kJPerMol / R_KJ_PER_MOL_K) * (1 / (to_C + 273.15) - 1 / (from_C + 273.15));
+}

@@ -1,0 +1,182 @@
+import { readQuantity } from "../units/index.ts";
+import type { Content } from "../units/index.ts";
+import type { ActiveForm, ActiveRecord } from "./data-types.ts";
+import { findActive, findActiveForm, findFormulation } from "./find.ts";
+import { describe, isMissing, openFields, textOf } from "./job-fields.ts";
+import type { Fields, IssueList, JobIssueCode } from "./job-fields.ts";
+import type { TradeData } from "./trade-data.ts";
+import type { MixItem } from "./types.ts";
+
+const KEYS = ["active", "form", "strength", "rate", "formulation", "name", "price"];
+
+/** Reads the products of the mix; null when there is none that can be used. */
+export function readMix(top: Fields, trade: TradeData, issues: IssueList): readonly MixItem[] | null {
+  if (isMissing(top, "mix", "a list with at least one product", issues)) return null;
+  const list = top.get("mix");
+  if (!Array.isArray(list)) {
+    issues.add("list-expected", "mix", {
+      received: describe(list),
+      expected: "a list with at least one product",
+    });
+    return null;
+  }
+  if (list.length === 0) {
+    issues.add("list-empty", "mix", { received: "an empty list", expected: "at least one product" });
+    return null;
+  }
+  const items = list.map((entry: unknown, index) => readItem(entry, `mix[${index}]`, trade, issues));
+  return items.every((item) => item !== null) ? items : null;
+}
+
+function readItem(entry: unknown, path: string, trade: TradeData, issues: IssueList): MixItem | null {
+  const fields = openFields(entry, path, KEYS, issues);
+  if (fields === null) return null;
+  const active = readActive(fields, trade, issues);
+  const form = active === null ? null : readForm(fields, active, issues);
+  const content = isMissing(fields, "strength", "a quantity such as 360 g/L", issues)
+    ? undefined
+    : issues.take(readQuantity(fields.get("strength"), "content", fields.at("strength")));
+  const rate = isMissing(fields, "rate", "a quantity such as 2 L/ha", issues)
+    ? undefined
+    : issues.take(readQuantity(fields.get("rate"), "rate", fields.at("rate")));
+  const formulation = readFormulation(fields, trade, issues);
+  const name = textOf(fields, "name", issues);
+  const price =
+    fields.get("price") === undefined
+      ? undefined
+      : issues.take(readQuantity(fields.get("price"), "price", fields.at("price")));
+  if (rate !== undefined && price !== undefined && price.per !== rate.per) {
+    issues.add("price-does-not-fit-product", fields.at("price"), {
+      received: describe(fields.get("price")),
+      expected: `a price per ${rate.per}, as the rate`,
+    });
+  }
+  if (content !== undefined && rate !== undefined && content.per !== rate.per) {
+    issues.add("rate-does-not-fit-strength", fields.at("rate"), {
+      received: `${describe(fields.get("rate"))} with ${describe(fields.get("strength"))}`,
+      expected:
+        content.per === "L" ? "a rate by volume, such as 2 L/ha" : "a rate by mass, such as 0.5 kg/ha",
+    });
+  }
+  if (active === null || content === undefined || rate === undefined || formulation === null) return null;
+  const basis = basisOf(content, active, form, fields, issues);
+  return {
+    active: active.id,
+    form: form?.id ?? null,
+    strength: { value: content.value, per: content.per, basis },
+    rate,
+    formulation,
+    name,
+    price: price?.value ?? null,
+    path,
+  };
+}
+
+/** Says that a name is not in the data, with the nearest ones. */
+export function addUnknown(
+  code: JobIssueCode,
+  path: string,
+  received: string,
+  suggestions: readonly string[],
+  known: readonly string[],
+  issues: IssueList,
+): void {
+  issues.add(code, path, {
+    received,
+    expected: `one of: ${known.join("; ")}`,
+    ...(suggestions.length === 0
+      ? {}
+      : { hint: `Did you mean ${suggestions.map((one) => `“${one}”`).join(" or ")}?` }),
+  });
+}
+
+function readActive(fields: Fields, trade: TradeData, issues: IssueList): ActiveRecord | null {
+  if (isMissing(fields, "active", "the ISO common name of the active", issues)) return null;
+  const text = textOf(fields, "active", issues);
+  if (text === null) return null;
+  const found = findActive(trade, text);
+  if (found.ok) return found.value;
+  const known = trade.actives.map((active) => active.name);
+  addUnknown("active-unknown", fields.at("active"), text, found.suggestions, known, issues);
+  return null;
+}
+
+/** The salt or ester; the only one when there is just one. */
+function readForm(fields: Fields, active: ActiveRecord, issues: IssueList): ActiveForm | null {
+  const only = active.forms.length === 1 ? (active.forms[0] ?? null) : null;
+  const text = textOf(fields, "form", issues);
+  const known = active.forms.map((form) => form.id);
+  if (text === null) {
+    if (only === null && active.forms.length > 0 && fields.get("form") === undefined) {
+      const parts = { received: "nothing", expected: `one of: ${known.join(", ")}` };
+      issues.add("active-form-not-said", fields.at("form"), { ...parts, severity: "warning" });
+    }
+    return only;
+  }
+  const found = findActiveForm(active, text);
+  if (found.ok) return found.value;
+  addUnknown("active-form-unknown", fields.at("form"), text, found.suggestions, known, issues);
+  return null;
+}
+
+function readFormulation(fields: Fields, trade: TradeData, issues: IssueList): string | null {
+  if (isMissing(fields, "formulation", "the code of the label, such as SL", issues)) return null;
+  const text = textOf(fields, "formulation", issues);
+  if (text === null) return null;
+  const found = findFormulation(trade, text);
+  if (!found.ok) {
+    const known = trade.formulations.types.map((type) => type.code);
+    addUnknown("formulation-unknown", fields.at("formulation"), text, found.suggestions, known, issues);
+    return null;
+  }
+  const { type, mixingGroup } = found.value;
+  if (mixingGroup === "not-for-water") {
+    const parts = { received: `${text} (${type.name})`, expected: "a type that is mixed with water" };
+    issues.add("formulation-not-for-water", fields.at("formulation"), parts);
+  }
+  const inBags = mixingGroup !== type.mixingGroup;
+  return inBags ? `${type.code}-${trade.formulations.bagSuffix.code}` : type.code;
+}
+
+/** What the strength counts: what the text says, else what labels of this active usually count. */
+function basisOf(
+  content: Content,
+  active: ActiveRecord,
+  form: ActiveForm | null,
+  fields: Fields,
+  issues: IssueList,
+): MixItem["strength"]["basis"] {
+  const path = fields.at("strength");
+  const received = describe(fields.get("strength"));
+  if (content.basis === null) {
+    if (active.basis !== "active") {
+      const expected = active.basis === "salt" ? `${received} salt` : `${received} ae, or ${received} salt`;
+      const hint = `Taken as ${active.basis}, as labels of ${active.name} usually count.`;
+      issues.add("strength-basis-assumed", path, { received, expected, hint, severity: "note" });
+    }
+    return active.basis;
+  }
+  if (content.basis === "salt") {
+    if (form === null && fields.get("form") === undefined) {
+      const expected = `form: one of ${active.forms.map((one) => one.id).join(", ")}`;
+      issues.add("strength-needs-form", path, { received, expected });
+    }
+    return active.basis === "active" ? "active" : "salt";
+  }
+  if (content.basis === "active" && active.basis === "acid equivalent") {
+    const hint = "“Active” means the acid on some labels and the salt on others.";
+    issues.add("strength-basis-differs", path, {
+      received,
+      expected: "ae or salt behind the strength",
+      hint,
+    });
+  }
+  if (content.basis === "acid equivalent" && active.basis === "active") {
+    issues.add("strength-basis-differs", path, {
+      received,
+      expected: `the strength as ${active.name} itself`,
+    });
+  }
+  // A salt named as the active: "active" is then the salt.
+  return content.basis === "active" ? active.basis : content.basis;
+}

@@ -1,0 +1,135 @@
+import { readQuantity } from "../units/index.ts";
+import { isMissing, openFields } from "./job-fields.ts";
+import type { Fields, IssueList } from "./job-fields.ts";
+import type { Job } from "./types.ts";
+
+/** Jar [L] taken when the job does not say. Common practice, no published source. */
+export const USUAL_JAR_L = 1;
+
+type Amount = "volume per area" | "volume" | "area" | "temperature" | "time";
+
+/** What a key of the spray block holds, and beyond which bounds it is a slip. Common practice, no published source. */
+interface SprayKey {
+  readonly dimension: Amount;
+  readonly needed: boolean;
+  readonly example: string;
+  readonly unit: string;
+  /** Bounds no sprayer or field goes beyond. */
+  readonly possible: readonly [number, number];
+  /** Bounds it rarely goes beyond. */
+  readonly likely: readonly [number, number];
+  readonly slip: string;
+}
+
+const KEYS: Readonly<Record<string, SprayKey>> = {
+  volume: {
+    dimension: "volume per area",
+    needed: true,
+    example: "200 L/ha",
+    unit: "L/ha",
+    possible: [0.5, 20_000],
+    likely: [20, 3000],
+    slip: "Is it L/ha, and not the whole tank?",
+  },
+  "least volume": {
+    dimension: "volume per area",
+    needed: false,
+    example: "100 L/ha",
+    unit: "L/ha",
+    possible: [0.5, 20_000],
+    likely: [10, 3000],
+    slip: "Is it L/ha?",
+  },
+  tank: {
+    dimension: "volume",
+    needed: true,
+    example: "3000 L",
+    unit: "L",
+    possible: [0.5, 100_000],
+    likely: [5, 20_000],
+    slip: "Is it L, and not m³ or gallons?",
+  },
+  area: {
+    dimension: "area",
+    needed: true,
+    example: "38 ha",
+    unit: "ha",
+    possible: [1e-4, 1e6],
+    likely: [0.005, 20_000],
+    slip: "Is it ha, and not m² or acres?",
+  },
+  temperature: {
+    dimension: "temperature",
+    needed: false,
+    example: "12 °C",
+    unit: "°C",
+    possible: [-5, 60],
+    likely: [0, 40],
+    slip: "Is it °F?",
+  },
+  "holding time": {
+    dimension: "time",
+    needed: false,
+    example: "3 h",
+    unit: "h",
+    possible: [0, 8760],
+    likely: [0, 168],
+    slip: "Is it minutes or hours?",
+  },
+  jar: {
+    dimension: "volume",
+    needed: false,
+    example: "1 L",
+    unit: "L",
+    possible: [0.01, 100],
+    likely: [0.05, 20],
+    slip: "Is it mL or L?",
+  },
+};
+
+/** Reads the spray block; null when it cannot be used. */
+export function readSpray(top: Fields, issues: IssueList): Job["spray"] | null {
+  if (isMissing(top, "spray", "volume, tank and area", issues)) return null;
+  const fields = openFields(top.get("spray"), "spray", Object.keys(KEYS), issues);
+  if (fields === null) return null;
+  const value = (key: string): number | null => readKey(fields, key, issues);
+  const volume_LPerHa = value("volume");
+  const leastVolume_LPerHa = value("least volume");
+  const tank_L = value("tank");
+  const area_ha = value("area");
+  const temperature_C = value("temperature");
+  const holdingTime_h = value("holding time");
+  const jar_L = value("jar") ?? USUAL_JAR_L;
+  if (volume_LPerHa === null || tank_L === null || area_ha === null) return null;
+  if (leastVolume_LPerHa !== null && leastVolume_LPerHa > volume_LPerHa) {
+    issues.add("least-volume-above-volume", fields.at("least volume"), {
+      received: `${String(fields.get("least volume"))} with a volume of ${String(fields.get("volume"))}`,
+      expected: "at most the planned volume",
+    });
+  }
+  return { volume_LPerHa, leastVolume_LPerHa, tank_L, area_ha, temperature_C, holdingTime_h, jar_L };
+}
+
+function readKey(fields: Fields, key: string, issues: IssueList): number | null {
+  const rule = KEYS[key];
+  if (rule === undefined) return null;
+  if (fields.get(key) === undefined) {
+    if (rule.needed) isMissing(fields, key, rule.example, issues);
+    return null;
+  }
+  const value = issues.take(readQuantity(fields.get(key), rule.dimension, fields.at(key)));
+  if (value === undefined) return null;
+  const beyond = ([low, high]: readonly [number, number]): boolean => value < low || value > high;
+  const parts = { received: String(fields.get(key)), hint: rule.slip };
+  const within = ([low, high]: readonly [number, number]): string => `${low} to ${high} ${rule.unit}`;
+  if (beyond(rule.possible)) {
+    issues.add("value-out-of-range", fields.at(key), { ...parts, expected: within(rule.possible) });
+  } else if (beyond(rule.likely)) {
+    issues.add("value-unlikely", fields.at(key), {
+      ...parts,
+      expected: within(rule.likely),
+      severity: "warning",
+    });
+  }
+  return value;
+}

@@ -1,0 +1,154 @@
+import { componentInfo } from "../chem/index.ts";
+import type { ThermoData } from "../chem/index.ts";
+import type { Issue, Read } from "../units/index.ts";
+import { alkalinity_mgPerL_asCaCO3, completeWater, hardness_mgPerL_asCaCO3 } from "../water/index.ts";
+import type { Water } from "../water/index.ts";
+import { chemistryOn } from "./chemistry.ts";
+import { finishProgramme } from "./finish-programme.ts";
+import { findConditioner } from "./find.ts";
+import { asPlanned, conditioned, lessWater } from "./programmes.ts";
+import type { Candidate, Draft, Setting } from "./programmes.ts";
+import { rankProgrammes } from "./ranking.ts";
+import { sourcesOfPlan } from "./sources.ts";
+import type { MixProduct } from "./tank.ts";
+import type { TradeData } from "./trade-data.ts";
+import type { Job, MixItem, Plan, Programme } from "./types.ts";
+import type { Computed } from "./verdict.ts";
+import { HARDSTAND_VERSION } from "./version.ts";
+
+/** The data sets a plan is computed from. */
+export interface PlanData {
+  readonly thermo: ThermoData;
+  readonly trade: TradeData;
+}
+
+/**
+ * Answers a whole job: the completed water, what it does to each active in the planned tank, and every way out with
+ * its least sufficient dose, best first.
+ *
+ * @returns the plan with its warnings, or the issues that stand in its way: readings that cannot be, or a numerical
+ * failure with its reason. It does not throw on what a person supplied and never returns NaN.
+ */
+export function planJob(job: Job, data: PlanData): Read<Plan> {
+  const completed = completeWater(job.water, { thermo: data.thermo, temperature_C: job.spray.temperature_C });
+  if (!completed.ok) return completed;
+  const water = completed.value;
+  const mix = mixOf(job, data.trade);
+  if (!mix.ok) return mix;
+  const setting: Setting = {
+    job,
+    water,
+    mix: mix.value,
+    temperature_C: job.spray.temperature_C ?? water.temperature_C,
+    chemistry: chemistryOn(data.thermo),
+  };
+
+  const issues: Issue[] = [];
+  const programmes: Programme[] = [];
+  for (const draft of draftsOf(setting, data.trade, issues)) {
+    const programme = finishProgramme(draft, setting, data.trade);
+    if (programme.ok) programmes.push(programme.value);
+    else issues.push(unsolved(nameOf(draft), programme.reason, programme.detail));
+  }
+  const planned = programmes.find((p) => p.kind === "none");
+  if (planned === undefined)
+    return { ok: false, issues: issues.map((issue) => ({ ...issue, severity: "error" })) };
+  const ranked = rankProgrammes(programmes);
+  const best = ranked.find((p) => p.meetsAim === true && !p.blocked) ?? null;
+  const filling = (best ?? planned).filling;
+  const plan: Plan = {
+    hardstand: 1,
+    water: waterOfPlan(water, data.thermo),
+    tank: planned.tank,
+    actives: planned.actives,
+    programmes: ranked,
+    chosen: best?.id ?? null,
+    ...filling,
+    sources: sourcesOfPlan({ programmes: ranked, order: filling.order }, water, setting, data.trade),
+    issues,
+    versions: { hardstand: HARDSTAND_VERSION, data: `${data.thermo.version}+${data.trade.version}` },
+  };
+  return { ok: true, issues: [...completed.issues, ...issues], value: plan };
+}
+
+/** Products of the mix with their records; an id that is not in the data is an issue. */
+function mixOf(job: Job, trade: TradeData): Read<readonly MixProduct[]> {
+  const found: MixProduct[] = [];
+  const issues: Issue[] = [];
+  for (const item of job.mix) {
+    const active = trade.actives.find((a) => a.id === item.active);
+    if (active === undefined) {
+      issues.push({ code: "active-unknown", path: item.path, received: item.active, severity: "error" });
+      continue;
+    }
+    found.push({ item, active, form: formOf(item, active.forms) });
+  }
+  return issues.length > 0 ? { ok: false, issues } : { ok: true, value: found, issues: [] };
+}
+
+/** The form named, else the only one there is. */
+function formOf<T extends { readonly id: string }>(item: MixItem, forms: readonly T[]): T | null {
+  if (item.form !== null) return forms.find((f) => f.id === item.form) ?? null;
+  return forms.length === 1 ? (forms[0] ?? null) : null;
+}
+
+/** Nothing added, less water, and each conditioner at its least sufficient dose. */
+function draftsOf(setting: Setting, trade: TradeData, issues: Issue[]): readonly Draft[] {
+  const drafts: Draft[] = [asPlanned(setting)];
+  const keep = (name: string, draft: Computed<Draft | null>): void => {
+    if (!draft.ok) issues.push(unsolved(name, draft.reason, draft.detail));
+    else if (draft.value !== null) drafts.push(draft.value);
+  };
+  keep("less water", lessWater(setting));
+  for (const candidate of candidatesOf(setting.job, trade))
+    keep(candidate.record.name, conditioned(setting, candidate));
+  return drafts;
+}
+
+/** The conditioners of the job, or every built-in chemistry in its first form. */
+function candidatesOf(job: Job, trade: TradeData): readonly Candidate[] {
+  if (job.conditioners === null) {
+    return trade.conditioners.map((record) => ({
+      record,
+      formId: record.forms[0]?.id ?? record.id,
+      choice: null,
+    }));
+  }
+  return job.conditioners.flatMap((choice): Candidate[] => {
+    const found = findConditioner(trade, choice.form ?? choice.chemistry);
+    const byId = findConditioner(trade, choice.chemistry);
+    if (found.ok && byId.ok && found.value.record.id === byId.value.record.id)
+      return [{ ...found.value, choice }];
+    return byId.ok ? [{ ...byId.value, choice }] : [];
+  });
+}
+
+function nameOf(draft: Draft): string {
+  return draft.conditioner?.record.name ?? draft.kind;
+}
+
+/** A programme that could not be computed is said, never dropped in silence. */
+function unsolved(name: string, reason: string, detail: string): Issue {
+  return {
+    code: "programme-not-computed",
+    path: `programmes.${name}`,
+    received: `${reason}: ${detail}`,
+    severity: "warning",
+  };
+}
+
+function waterOfPlan(water: Water, thermo: ThermoData): Plan["water"] {
+  const ions = Object.entries(water.totals_molPerL)
+    .filter(([, total]) => total > 0)
+    .sort((a, b) => componentInfo(thermo, b[0]).charge - componentInfo(thermo, a[0]).charge);
+  return {
+    source: water.source,
+    hardness_mgPerL_asCaCO3: hardness_mgPerL_asCaCO3(water),
+    alkalinity_mgPerL_asCaCO3: alkalinity_mgPerL_asCaCO3(water),
+    pH: water.pH,
+    ions_molPerL: Object.fromEntries(ions),
+    chargeBalance_percent: water.chargeBalance_percent,
+    assumptions: water.assumptions,
+    issues: water.issues,
+  };
+}

@@ -1,0 +1,165 @@
+import type { ConditionerRecord } from "./data-types.ts";
+import { SEARCH_FACTORS } from "./chemistry.ts";
+import type { Chemistry } from "./chemistry.ts";
+import { leastDose, roundDoseUp } from "./dose-search.ts";
+import { fillTank } from "./tank.ts";
+import type { DosedConditioner, MixProduct, Tank } from "./tank.ts";
+import type { ConditionerChoice, Job, Remark } from "./types.ts";
+import { leastFree } from "./verdict.ts";
+import type { Computed } from "./verdict.ts";
+import type { Water } from "../water/index.ts";
+
+/** A conditioner the search may use, with its record, the form bought and the doses allowed. */
+export interface Candidate {
+  readonly record: ConditionerRecord;
+  readonly formId: string;
+  readonly choice: ConditionerChoice | null;
+}
+
+/** A programme before it is judged: what goes in and how much. */
+export interface Draft {
+  readonly kind: "none" | "less water" | "conditioner";
+  readonly conditioner: DosedConditioner | null;
+  readonly volume_LPerHa: number;
+  readonly tank: Tank;
+  readonly remarks: readonly Remark[];
+}
+
+/** What the search works on. */
+export interface Setting {
+  readonly job: Job;
+  readonly water: Water;
+  readonly mix: readonly MixProduct[];
+  readonly temperature_C: number;
+  readonly chemistry: Chemistry;
+}
+
+/** Share of the planned volume the search goes down to when the least volume was not said. */
+const LEAST_VOLUME_SHARE = 0.5;
+const VOLUME_STEP_LPERHA = 5;
+
+/** Tank of a setting at a volume with conditioners added. */
+export function tankOf(
+  setting: Setting,
+  volume_LPerHa: number,
+  conditioners: readonly DosedConditioner[],
+): Tank {
+  const spray = { volume_LPerHa, temperature_C: setting.temperature_C };
+  return fillTank(setting.water, setting.mix, conditioners, spray, setting.chemistry.thermo);
+}
+
+/** The tank as planned, nothing added. */
+export function asPlanned(setting: Setting): Draft {
+  const volume_LPerHa = setting.job.spray.volume_LPerHa;
+  return {
+    kind: "none",
+    conditioner: null,
+    volume_LPerHa,
+    tank: tankOf(setting, volume_LPerHa, []),
+    remarks: [],
+  };
+}
+
+/**
+ * The largest water volume below the planned one that meets the aim; else the least volume allowed. null when the
+ * planned volume is already the least, or the aim cannot be judged.
+ */
+export function lessWater(setting: Setting): Computed<Draft | null> {
+  const { job } = setting;
+  const planned = job.spray.volume_LPerHa;
+  const said = job.spray.leastVolume_LPerHa;
+  const least = said ?? planned * LEAST_VOLUME_SHARE;
+  if (least >= planned) return { ok: true, value: null };
+  const freeAt = (volume: number): Computed<number | null> =>
+    leastFree(tankOf(setting, volume, []), setting.chemistry, job.aim.where, SEARCH_FACTORS);
+  const remarks: Remark[] = [];
+  if (said === null) {
+    remarks.push({
+      code: "least-volume-not-said",
+      text: "Least volume not given: searched down to half the planned volume. Label and coverage decide.",
+      evidence: "common practice",
+      source: "common-practice",
+    });
+  }
+  const atLeast = freeAt(least);
+  if (!atLeast.ok) return atLeast;
+  if (atLeast.value === null) return { ok: true, value: null };
+  let volume = least;
+  if (atLeast.value >= job.aim.freeShare) {
+    let lo = least;
+    let hi = planned;
+    while (hi - lo > 1) {
+      const mid = (lo + hi) / 2;
+      const free = freeAt(mid);
+      if (!free.ok) return free;
+      if (free.value !== null && free.value >= job.aim.freeShare) lo = mid;
+      else hi = mid;
+    }
+    volume = Math.max(least, Math.floor(lo / VOLUME_STEP_LPERHA) * VOLUME_STEP_LPERHA);
+  }
+  if (volume >= planned) return { ok: true, value: null };
+  return {
+    ok: true,
+    value: {
+      kind: "less water",
+      conditioner: null,
+      volume_LPerHa: volume,
+      tank: tankOf(setting, volume, []),
+      remarks,
+    },
+  };
+}
+
+/** One conditioner at the least dose that meets the aim, or at its best dose when none does. */
+export function conditioned(setting: Setting, candidate: Candidate): Computed<Draft> {
+  const { job } = setting;
+  const { record, formId, choice } = candidate;
+  const assay = (record.forms.find((f) => f.id === formId)?.assay_percent ?? 100) / 100;
+  const searchLimit = record.searchLimit.value_gPerL / assay;
+  const most = Math.min(choice?.mostDose_gPerL ?? searchLimit, searchLimit);
+  const least = Math.min(choice?.leastDose_gPerL ?? 0, most);
+  const volume_LPerHa = job.spray.volume_LPerHa;
+  const dosed = (dose_gPerL: number): DosedConditioner => ({ record, formId, dose_gPerL });
+  const freeAt = (dose: number): Computed<number | null> =>
+    leastFree(
+      tankOf(setting, volume_LPerHa, [dosed(dose)]),
+      setting.chemistry,
+      job.aim.where,
+      SEARCH_FACTORS,
+    );
+
+  const found = leastDose(freeAt, job.aim.freeShare, least, most);
+  if (!found.ok) return found;
+  const remarks: Remark[] = [];
+  let dose = most;
+  if (found.value.kind === "not known") {
+    dose = Math.min(most, Math.max(least, record.usualDose?.low_gPerL ?? most));
+    remarks.push({
+      code: "dose-not-from-binding",
+      text: "No active here has known binding constants, so the dose is the usual one, not a computed one.",
+      evidence: "common practice",
+      source: record.usualDose?.source ?? record.searchLimit.source,
+    });
+  } else {
+    dose = Math.min(most, roundDoseUp(found.value.dose));
+    if (found.value.kind === "not met") {
+      remarks.push({
+        code: "aim-not-met-at-any-dose",
+        text: `No dose up to ${String(roundDoseUp(most))} g/L meets the aim; this is the best one tried.`,
+        evidence: "computed",
+        source: record.searchLimit.source,
+      });
+    }
+  }
+  const conditioner = dosed(dose);
+  return {
+    ok: true,
+    value: {
+      kind: "conditioner",
+      conditioner,
+      volume_LPerHa,
+      tank: tankOf(setting, volume_LPerHa, [conditioner]),
+      remarks,
+    },
+  };
+}

@@ -1,0 +1,138 @@
+import { componentInfo } from "../chem/index.ts";
+import { hardness_mgPerL_asCaCO3 } from "../water/index.ts";
+import { conditionerFacts } from "./cautions.ts";
+import type { RuleRecord } from "./data-types.ts";
+import type { RuleFacts } from "./fact-list.ts";
+import { findFormulation } from "./find.ts";
+import type { Setting } from "./programmes.ts";
+import { factsAskedBy, isAboutActive, judgeRules } from "./rules.ts";
+import type { DosedConditioner, MixProduct, TankActive } from "./tank.ts";
+import type { TradeData } from "./trade-data.ts";
+import type { RuleVerdict, TankState } from "./types.ts";
+import { activeConcentration_molPerL } from "./tank.ts";
+
+/** g of HCO3 per mol of alkalinity. */
+const BICARBONATE_G_PER_EQ = 61.017;
+
+/** Facts that hold for the whole tank, whichever active is judged; null where nobody has said. */
+export function tankFacts(
+  setting: Setting,
+  trade: TradeData,
+  volume_LPerHa: number,
+  conditioner: DosedConditioner | null,
+  state: TankState,
+): RuleFacts {
+  const { water, mix, job, chemistry } = setting;
+  const mg = (component: string): number =>
+    (water.totals_molPerL[component] ?? 0) *
+    componentInfo(chemistry.thermo, component).molarMass_gPerMol *
+    1000;
+  const groups = mix.map((product) => mixingGroupOf(product, trade)).filter((group) => group !== null);
+  return {
+    "water.hardness_mgPerL_asCaCO3": hardness_mgPerL_asCaCO3(water),
+    "water.calcium_mgPerL": mg("Ca+2"),
+    "water.magnesium_mgPerL": mg("Mg+2"),
+    "water.sodium_mgPerL": mg("Na+"),
+    "water.iron_mgPerL": mg("Fe+3") + mg("Fe+2"),
+    "water.manganese_mgPerL": mg("Mn+2"),
+    "water.bicarbonate_mgPerL": Math.max(0, water.alkalinity_molPerL) * BICARBONATE_G_PER_EQ * 1000,
+    "water.pH": water.pH,
+    "water.conductivity_uSPerCm": water.conductivity_uSPerCm,
+    "water.turbidity_NTU": water.turbidity_NTU,
+    "water.temperature_C": setting.temperature_C,
+    "water.treatments": null,
+    "mix.actives": mix.map((product) => product.active.id),
+    "mix.releases": mix.flatMap((product) => Object.keys(product.form?.counterIons ?? {})),
+    "mix.mixingGroups": groups,
+    "mix.products": mix.length,
+    "mix.feeds": [],
+    "holding.time_h": job.spray.holdingTime_h,
+    "rate.volume_LPerHa": volume_LPerHa,
+    "site.volatilityRules": job.site.volatilityRules,
+    "tank.pH": state.pH,
+    "tank.ionicStrength_molPerL": state.ionicStrength_molPerL,
+    ...(conditioner === null ? NO_CONDITIONER : factsOfConditioner(conditioner)),
+  };
+}
+
+const NO_CONDITIONER: RuleFacts = {
+  "conditioner.id": "none",
+  "conditioner.modes": [],
+  "conditioner.releases": [],
+  "conditioner.dose_gPerL": 0,
+  "conditioner.isDry": false,
+};
+
+function factsOfConditioner(conditioner: DosedConditioner): RuleFacts {
+  const form = conditioner.record.forms.find((f) => f.id === conditioner.formId);
+  return {
+    ...conditionerFacts(conditioner.record, conditioner.formId),
+    "conditioner.dose_gPerL": (conditioner.dose_gPerL * (form?.assay_percent ?? 100)) / 100,
+  };
+}
+
+function mixingGroupOf(product: MixProduct, trade: TradeData): string | null {
+  const found = findFormulation(trade, product.item.formulation);
+  return found.ok ? found.value.mixingGroup : null;
+}
+
+/** The tank's facts with those of one active. */
+export function activeFacts(
+  facts: RuleFacts,
+  product: MixProduct,
+  volume_LPerHa: number,
+  trade: TradeData,
+): RuleFacts {
+  const { active, form } = product;
+  return {
+    ...facts,
+    "active.id": active.id,
+    "active.form": form?.id ?? null,
+    "active.mixingGroup": mixingGroupOf(product, trade),
+    "rate.active_gPerHa":
+      activeConcentration_molPerL(product, volume_LPerHa) * active.molarMass_gPerMol * volume_LPerHa,
+  };
+}
+
+/** Rules about one active on these facts that do not hang on a conditioner: what is said of the water and the mix. */
+export function rulesOnActive(
+  trade: TradeData,
+  facts: RuleFacts,
+  active: TankActive,
+  volume_LPerHa: number,
+): readonly RuleVerdict[] {
+  const rules = trade.rules.filter((rule) => isAboutActive(rule) && !isAboutConditioner(rule));
+  return judgeRules(rules, activeFacts(facts, active.product, volume_LPerHa, trade)).fired;
+}
+
+/** Reasons for and against a programme: rules that hang on its conditioner, and rules about the whole tank. */
+export function rulesOnProgramme(
+  trade: TradeData,
+  facts: RuleFacts,
+  mix: readonly MixProduct[],
+  volume_LPerHa: number,
+): readonly RuleVerdict[] {
+  const fired = new Map<string, RuleVerdict>();
+  const keep = (rules: readonly RuleRecord[], on: RuleFacts): void => {
+    for (const verdict of judgeRules(rules, on).fired) fired.set(verdict.id, verdict);
+  };
+  keep(
+    trade.rules.filter((rule) => !isAboutActive(rule)),
+    facts,
+  );
+  for (const product of mix) {
+    keep(
+      trade.rules.filter(
+        (rule) => isAboutActive(rule) && (isAboutConditioner(rule) || rule.level === "block"),
+      ),
+      activeFacts(facts, product, volume_LPerHa, trade),
+    );
+  }
+  const order = { block: 0, warn: 1, note: 2 };
+  return [...fired.values()].sort((a, b) => order[a.level] - order[b.level]);
+}
+
+/** True when a rule hangs on the conditioner of a programme. */
+function isAboutConditioner(rule: RuleRecord): boolean {
+  return factsAskedBy(rule.if).some((fact) => fact.startsWith("conditioner."));
+}

@@ -1,0 +1,86 @@
+import { metalsOf } from "../chem/index.ts";
+import type { CompiledSystem, Equilibrium } from "../chem/index.ts";
+
+/** Free and held shares of one component at an equilibrium; `heldBy` sums to 1 − `free`. */
+export interface HeldShares {
+  readonly free: number;
+  readonly heldBy: Readonly<Record<string, number>>;
+}
+
+/** What holds an active when it has come out of solution as its own acid. */
+export const UNDISSOLVED_ACID = "undissolved acid";
+
+/**
+ * Splits the total of a component into its free share and what holds the rest, 0…1.
+ *
+ * Free is every dissolved form bound to nothing but protons, sodium, potassium or ammonium. A species or solid with
+ * several kinds of metal ion counts for each in proportion to their number.
+ */
+export function sharesOf(equilibrium: Equilibrium, component: string): HeldShares {
+  const plan = sharePlan(equilibrium.system, component);
+  let total = 0;
+  const held: Record<string, number> = {};
+  const count = (entry: ShareEntry, amount: number): void => {
+    const moles = entry.coefficient * amount;
+    total += moles;
+    for (const [holder, part] of entry.holders) held[holder] = (held[holder] ?? 0) + moles * part;
+  };
+  for (const entry of plan.species) count(entry, equilibrium.concentrations[entry.index] ?? 0);
+  for (const entry of plan.solids) count(entry, equilibrium.solids[entry.index] ?? 0);
+  if (total <= 0) return { free: 1, heldBy: {} };
+  let sum = 0;
+  const heldBy: Record<string, number> = {};
+  for (const [holder, moles] of Object.entries(held)) {
+    const share = moles / total;
+    sum += share;
+    if (share > 0) heldBy[holder] = share;
+  }
+  return { free: Math.max(0, 1 - sum), heldBy };
+}
+
+interface ShareEntry {
+  readonly index: number;
+  readonly coefficient: number;
+  readonly holders: readonly (readonly [string, number])[];
+}
+interface SharePlan {
+  readonly species: readonly ShareEntry[];
+  readonly solids: readonly ShareEntry[];
+}
+
+const plans = new WeakMap<CompiledSystem, Map<string, SharePlan>>();
+
+/** Which species and solids carry the component, and what holds it in each; worked out once a system. */
+function sharePlan(system: CompiledSystem, component: string): SharePlan {
+  let byComponent = plans.get(system);
+  if (byComponent === undefined) {
+    byComponent = new Map();
+    plans.set(system, byComponent);
+  }
+  let plan = byComponent.get(component);
+  if (plan === undefined) {
+    plan = {
+      species: system.definition.species.flatMap((s, index) => entryOf(s.formation, index, component, null)),
+      solids: system.definition.solids.flatMap((s, index) =>
+        entryOf(s.formation, index, component, UNDISSOLVED_ACID),
+      ),
+    };
+    byComponent.set(component, plan);
+  }
+  return plan;
+}
+
+function entryOf(
+  formation: Readonly<Record<string, number>>,
+  index: number,
+  component: string,
+  withoutMetal: string | null,
+): ShareEntry[] {
+  const coefficient = formation[component] ?? 0;
+  if (coefficient <= 0) return [];
+  const metals = Object.entries(metalsOf(formation));
+  const ions = metals.reduce((sum, [, n]) => sum + n, 0);
+  if (ions > 0)
+    return [{ index, coefficient, holders: metals.map(([metal, n]) => [metal, n / ions] as const) }];
+  return [{ index, coefficient, holders: withoutMetal === null ? [] : [[withoutMetal, 1]] }];
+}

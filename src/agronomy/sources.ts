@@ -1,0 +1,68 @@
+import thermoSources from "../../data/sources-thermo.json" with { type: "json" };
+import tradeSources from "../../data/sources-trade.json" with { type: "json" };
+import waterSources from "../../data/sources-water.json" with { type: "json" };
+import { sourcesUsed, systemFor } from "../chem/index.ts";
+import type { Water } from "../water/index.ts";
+import { solidsConsidered } from "./chemistry.ts";
+import type { Setting } from "./programmes.ts";
+import type { TradeData } from "./trade-data.ts";
+import type { Plan, Programme, SourceUsed } from "./types.ts";
+
+const CITATIONS: Readonly<Record<string, { readonly citation: string; readonly kind: string }>> = {
+  ...waterSources,
+  ...tradeSources,
+  ...thermoSources,
+};
+
+/** Citation behind a key; the key itself where none is carried, so that nothing is lost. */
+export function sourceOf(key: string): SourceUsed {
+  const entry = CITATIONS[key];
+  return { key, citation: entry?.citation ?? key, fromMemory: entry?.kind === "from memory" };
+}
+
+/** Exactly the sources a plan relied on: constants of its systems, assumptions, rules, doses and cautions. */
+export function sourcesOfPlan(
+  plan: Pick<Plan, "programmes" | "order">,
+  water: Water,
+  setting: Setting,
+  trade: TradeData,
+): readonly SourceUsed[] {
+  const keys = new Set<string>();
+  for (const assumption of water.assumptions) keys.add(assumption.source);
+  for (const programme of plan.programmes) addProgramme(programme, keys);
+  for (const step of plan.order) keys.add(step.source);
+  const { thermo } = setting.chemistry;
+  const components = new Set<string>(Object.keys(water.totals_molPerL));
+  for (const product of setting.mix) {
+    keys.add(product.active.source);
+    if (product.form !== null) keys.add(product.form.source);
+    const ligand = thermo.ligands.find((l) => l.id === product.active.ligand);
+    if (ligand !== undefined && product.form?.dissociates !== false) components.add(ligand.component);
+    for (const ion of Object.keys(product.form?.counterIons ?? {})) components.add(ion);
+  }
+  for (const programme of plan.programmes) {
+    const record = trade.conditioners.find((c) => c.id === programme.conditioner);
+    if (record === undefined) continue;
+    keys.add(record.source);
+    for (const component of Object.keys(record.released)) components.add(component);
+  }
+  const definition = systemFor(thermo, {
+    components: [...components],
+    temperature_C: setting.temperature_C,
+    solids: solidsConsidered("open"),
+    carbonate: "open",
+  });
+  for (const key of sourcesUsed(thermo, definition)) keys.add(key);
+  return [...keys].sort().map(sourceOf);
+}
+
+function addProgramme(programme: Programme, keys: Set<string>): void {
+  for (const reason of programme.reasons) keys.add(reason.source);
+  for (const remark of programme.remarks) if (remark.source !== null) keys.add(remark.source);
+  if (programme.publishedRuleDose !== null) keys.add(programme.publishedRuleDose.source);
+  for (const caution of programme.filling.cautions) keys.add(caution.source);
+  for (const active of programme.actives) {
+    for (const rule of active.rules) keys.add(rule.source);
+    for (const key of active.byClock.sources) keys.add(key);
+  }
+}

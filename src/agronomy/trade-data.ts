@@ -1,0 +1,125 @@
+import actives from "../../data/actives.json" with { type: "json" };
+import cautions from "../../data/cautions.json" with { type: "json" };
+import conditioners from "../../data/conditioners.json" with { type: "json" };
+import doseRules from "../../data/dose-rules.json" with { type: "json" };
+import formulations from "../../data/formulations.json" with { type: "json" };
+import rules from "../../data/rules.json" with { type: "json" };
+import type { ActiveRecord, ConditionerRecord, Provenance, RuleCondition, RuleRecord } from "./data-types.ts";
+import type { Evidence } from "./types.ts";
+
+/** A formulation type code and where it goes in the mixing order. */
+export interface FormulationType extends Provenance {
+  readonly code: string;
+  readonly name: string;
+  /** What it is, in plain words. */
+  readonly plain: string;
+  readonly inTank: string;
+  readonly mixingGroup: string;
+  /** Other codes in use for the same type. */
+  readonly also: readonly string[];
+  readonly note: string | null;
+}
+
+/** One place in the mixing order; `say` holds {label} where the product's name goes. */
+export interface OrderRule extends Provenance {
+  readonly group: string;
+  readonly say: string;
+  readonly why: string;
+  readonly evidence: Evidence;
+}
+
+/** A point on which sources disagree; said when products of both groups are in the tank. */
+export interface OrderDifference extends Provenance {
+  readonly id: string;
+  readonly groups: readonly string[];
+  readonly text: string;
+}
+
+/** Formulation types and the order of mixing. */
+export interface Formulations {
+  readonly types: readonly FormulationType[];
+  readonly bagSuffix: Provenance & {
+    readonly code: string;
+    readonly plain: string;
+    readonly mixingGroup: string;
+  };
+  /** Share of the load filled with water before anything else, and where sources differ. */
+  readonly firstFill: Provenance & {
+    readonly share: number;
+    readonly text: string;
+    readonly evidence: Evidence;
+  };
+  /** In the order of filling. */
+  readonly order: readonly OrderRule[];
+  readonly differences: readonly OrderDifference[];
+}
+
+/** A caution and when it is said. */
+export interface CautionRecord extends Provenance {
+  readonly id: string;
+  readonly scope: "always" | "conditioner" | "demonstration" | "reagent";
+  /** Condition on the facts of one conditioner; null when the scope alone decides. */
+  readonly if: RuleCondition | null;
+  /** Reagents of a demonstration it is about. */
+  readonly reagents: readonly string[];
+  readonly text: string;
+}
+
+/** Ions of the cation formula. */
+export type FormulaIon = "K" | "Na" | "Ca" | "Mg" | "Fe";
+
+/** The published linear formula for ammonium sulfate. */
+export interface CationFormula extends Provenance {
+  readonly id: string;
+  readonly conditioner: string;
+  /** Pounds of ammonium sulfate per 100 US gal for each mg/L of the ion. */
+  readonly coefficients_lbPer100USgal_per_mgPerL: Readonly<Record<FormulaIon, number>>;
+  readonly text: string;
+  readonly evidence: Evidence;
+}
+
+/** A published range of doses. */
+export interface DoseRange extends Provenance {
+  readonly id: string;
+  readonly conditioner: string;
+  readonly low_lbPer100USgal: number;
+  readonly high_lbPer100USgal: number;
+  readonly text: string;
+  readonly evidence: Evidence;
+}
+
+/** Published dose rules. */
+export interface DoseRules {
+  readonly cationFormula: CationFormula;
+  readonly ranges: readonly DoseRange[];
+}
+
+/** Everything the trade knows: actives, conditioners, rules, formulations, cautions and published doses. */
+export interface TradeData {
+  readonly version: string;
+  readonly actives: readonly ActiveRecord[];
+  readonly conditioners: readonly ConditionerRecord[];
+  readonly rules: readonly RuleRecord[];
+  readonly formulations: Formulations;
+  readonly cautions: readonly CautionRecord[];
+  readonly doseRules: DoseRules;
+}
+
+/** Version of the trade data set. */
+export const TRADE_DATA_VERSION = "1.0.0";
+
+/**
+ * The trade data that ship with the program. The files are checked against their schemas by the tests, which is why
+ * they are taken here at their word.
+ */
+export function builtInTrade(): TradeData {
+  return {
+    version: TRADE_DATA_VERSION,
+    actives: actives.actives as unknown as readonly ActiveRecord[],
+    conditioners: conditioners.conditioners as unknown as readonly ConditionerRecord[],
+    rules: rules.rules as unknown as readonly RuleRecord[],
+    formulations: formulations as unknown as Formulations,
+    cautions: cautions.cautions as unknown as readonly CautionRecord[],
+    doseRules: doseRules as unknown as DoseRules,
+  };
+}

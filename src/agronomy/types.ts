@@ -1,0 +1,296 @@
+import type { Issue } from "../units/index.ts";
+import type { Assumption, WaterTest } from "../water/index.ts";
+
+/** How a statement shown to a person is known. */
+export type Evidence = "computed" | "published rule" | "common practice";
+
+/** Where the aim has to be met. */
+export type Place = "in the tank" | "on the leaf";
+
+/** One product of the planned tank. */
+export interface MixItem {
+  /** Id of the active in the data set. */
+  readonly active: string;
+  /** Id of the salt or ester; null when the active has only one form or it was not stated. */
+  readonly form: string | null;
+  /** Content of active [g per L for liquids, g per kg for solids], on the basis named. */
+  readonly strength: {
+    readonly value: number;
+    readonly per: "L" | "kg";
+    readonly basis: "acid equivalent" | "salt" | "active";
+  };
+  /** Product per area [L/ha for liquids, kg/ha for solids]. */
+  readonly rate: { readonly value: number; readonly per: "L" | "kg" };
+  /** Formulation type code, e.g. "SL". */
+  readonly formulation: string;
+  /** What the person calls the product; never needed. */
+  readonly name: string | null;
+  /** Price per L or kg of product in the job's currency; null when not given. */
+  readonly price: number | null;
+  readonly path: string;
+}
+
+/** A conditioner the adviser is willing to use. */
+export interface ConditionerChoice {
+  /** Id of the chemistry in the data set. */
+  readonly chemistry: string;
+  /** Id of the physical form sold; null for the first one of the data set. */
+  readonly form: string | null;
+  /** Price per kg or per L of the form sold; null when not given: cost is then not known, not zero. */
+  readonly price: { readonly value: number; readonly per: "kg" | "L" } | null;
+  /** Label limits of the dose [g of the form sold per L of spray]; null when not given. */
+  readonly leastDose_gPerL: number | null;
+  readonly mostDose_gPerL: number | null;
+  readonly path: string;
+}
+
+/** Facts about the place and the sprayer that published rules may ask for; null is "not said", never "no". */
+export interface Site {
+  /** Rules on dicamba volatility apply here. */
+  readonly volatilityRules: boolean | null;
+}
+
+/** A job as understood: quantities in internal units, nothing computed yet. */
+export interface Job {
+  readonly water: WaterTest;
+  readonly spray: {
+    readonly volume_LPerHa: number;
+    /** Least volume the adviser would go down to; null when not said (then "less water" is not searched below it). */
+    readonly leastVolume_LPerHa: number | null;
+    readonly tank_L: number;
+    readonly area_ha: number;
+    readonly temperature_C: number | null;
+    readonly holdingTime_h: number | null;
+    readonly jar_L: number;
+  };
+  readonly mix: readonly MixItem[];
+  /** null: every built-in chemistry is tried. */
+  readonly conditioners: readonly ConditionerChoice[] | null;
+  readonly aim: { readonly freeShare: number; readonly confidence: number; readonly where: Place };
+  readonly site: Site;
+}
+
+/** Share of an active that is free, and what holds the rest. */
+export interface Share {
+  /** Free share 0…1 (bound to nothing but protons, sodium, potassium or ammonium); null: not known, `why` says so. */
+  readonly free: number | null;
+  /** 5th and 95th percentile; null until inputs carry an uncertainty. */
+  readonly low: number | null;
+  readonly high: number | null;
+  /** Held share by what holds it ("calcium", "magnesium", "iron", …); absent keys are zero. Sums to 1 − free. */
+  readonly heldBy: Readonly<Record<string, number>>;
+  readonly evidence: Evidence;
+  /** One sentence when `free` is null or rests on an analogy. */
+  readonly why: string | null;
+}
+
+/** The leaf answer with its two ends. */
+export interface LeafShare extends Share {
+  /** No calcium salt of the active ever forms. */
+  readonly withoutSolid: { readonly free: number; readonly heldBy: Readonly<Record<string, number>> } | null;
+  /** The calcium salt of the active forms as soon as it is saturated. */
+  readonly withSolid: { readonly free: number; readonly heldBy: Readonly<Record<string, number>> } | null;
+  /** True when a solid that holds the active nucleates in the central answer. */
+  readonly solidForms: boolean;
+}
+
+/** How much of the active is still intact when the last of the load is sprayed. */
+export interface ClockShare {
+  /** Half-life [h] at the tank's pH and temperature; null: not known, or stable (see `stable`). */
+  readonly halfLife_h: number | null;
+  /** True when the sources call the active stable over this range. */
+  readonly stable: boolean;
+  readonly intact: number | null;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly evidence: Evidence;
+  readonly why: string | null;
+  readonly sources: readonly string[];
+}
+
+/** A published rule or practice that applies to this water and active. */
+export interface RuleVerdict {
+  readonly id: string;
+  readonly level: "block" | "warn" | "note";
+  readonly text: string;
+  readonly evidence: Evidence;
+  readonly source: string;
+  readonly contradictedBy: string | null;
+}
+
+/** The three answers for one active, never blended. */
+export interface ActiveVerdict {
+  readonly active: string;
+  readonly name: string;
+  readonly concentration_molPerL: number;
+  readonly inTank: Share;
+  readonly onLeaf: LeafShare;
+  readonly byClock: ClockShare;
+  readonly rules: readonly RuleVerdict[];
+}
+
+/** A solid present at equilibrium [mol per L of spray]. */
+export interface SolidAmount {
+  readonly name: string;
+  readonly amount_molPerL: number;
+}
+
+/** One step of the drying path. */
+export interface DryingStep {
+  /** Concentration factor: volume of the tank liquid over volume left. */
+  readonly factor: number;
+  readonly pH: number;
+  readonly ionicStrength_molPerL: number;
+  /** Free share by active id. */
+  readonly free: Readonly<Record<string, number | null>>;
+  readonly heldBy: Readonly<Record<string, Readonly<Record<string, number>>>>;
+  readonly solids: readonly SolidAmount[];
+  readonly extrapolated: boolean;
+}
+
+/** What a tank does, for one conditioner choice. */
+export interface TankState {
+  readonly pH: number;
+  readonly ionicStrength_molPerL: number;
+  readonly solids: readonly SolidAmount[];
+  /** True when the activity model is used beyond the range it was fitted to. */
+  readonly extrapolated: boolean;
+}
+
+export interface PlannedDose {
+  readonly value: number;
+  readonly unit: "g/L" | "kg/100 L" | "L/100 L";
+}
+
+/** One way out: a conditioner (or none) with a dose and a water volume. */
+export interface Programme {
+  readonly id: string;
+  /** Chemistry id, or "none". */
+  readonly conditioner: string;
+  readonly name: string;
+  readonly kind: "none" | "less water" | "conditioner";
+  readonly dose: PlannedDose | null;
+  /** Form sold [g per L of spray]; 0 for "none". */
+  readonly dose_gPerL: number;
+  readonly waterVolume_LPerHa: number;
+  /** null when no answer could be computed for the actives the aim is about. */
+  readonly meetsAim: boolean | null;
+  /** Share of draws that meet the aim; null until inputs carry an uncertainty. */
+  readonly confidence: number | null;
+  readonly blocked: boolean;
+  readonly reasons: readonly RuleVerdict[];
+  readonly remarks: readonly Remark[];
+  readonly tank: TankState;
+  readonly actives: readonly ActiveVerdict[];
+  readonly path: readonly DryingStep[];
+  readonly cost: { readonly perHa: number | null; readonly perLoad: number | null };
+  readonly publishedRuleDose: {
+    readonly dose_gPerL: number;
+    readonly text: string;
+    readonly source: string;
+  } | null;
+  /** How to fill for this programme; the plan's own order, loads, jar and cautions are those of the chosen one. */
+  readonly filling: Filling;
+}
+
+/** What the operator needs for one programme. */
+export interface Filling {
+  readonly order: readonly OrderStep[];
+  readonly loads: Loads;
+  readonly jar: readonly JarAmount[];
+  readonly cautions: readonly Caution[];
+}
+
+/** Something worth saying about a programme, as a code with the numbers that go into the sentence. */
+export interface Remark {
+  readonly code: string;
+  readonly text: string;
+  readonly evidence: Evidence;
+  readonly source: string | null;
+}
+
+export interface Caution {
+  readonly id: string;
+  readonly text: string;
+  readonly source: string;
+  /** Ids of the products or conditioners it is about; empty for general ones. */
+  readonly about: readonly string[];
+}
+
+/** One step of the mixing order. */
+export interface OrderStep {
+  readonly step: number;
+  readonly what: string;
+  readonly why: string;
+  /** Product or conditioner this step adds; null for water and pauses. */
+  readonly adds: string | null;
+  readonly pause: boolean;
+  readonly evidence: Evidence;
+  readonly source: string;
+}
+
+/** Amount of one product in a load. */
+export interface LoadAmount {
+  readonly product: string;
+  readonly label: string;
+  readonly amount: number;
+  readonly unit: "L" | "kg";
+}
+
+export interface Load {
+  readonly volume_L: number;
+  readonly area_ha: number;
+  readonly amounts: readonly LoadAmount[];
+}
+
+export interface Loads {
+  /** Loads in all, the last one included. */
+  readonly count: number;
+  readonly full: Load;
+  /** null when the area comes out in full loads. */
+  readonly last: Load | null;
+}
+
+export interface JarAmount {
+  readonly product: string;
+  readonly label: string;
+  readonly amount: number;
+  readonly unit: "mL" | "g";
+  /** How to measure it when it is too small to measure directly; null otherwise. */
+  readonly how: string | null;
+}
+
+export interface SourceUsed {
+  readonly key: string;
+  readonly citation: string;
+  readonly fromMemory: boolean;
+}
+
+/** The answer to a whole job. */
+export interface Plan {
+  readonly hardstand: 1;
+  readonly water: {
+    readonly source: string;
+    readonly hardness_mgPerL_asCaCO3: number;
+    readonly alkalinity_mgPerL_asCaCO3: number;
+    readonly pH: number;
+    readonly ions_molPerL: Readonly<Record<string, number>>;
+    readonly chargeBalance_percent: number | null;
+    readonly assumptions: readonly Assumption[];
+    readonly issues: readonly Issue[];
+  };
+  /** The tank as planned, nothing added. */
+  readonly tank: TankState;
+  readonly actives: readonly ActiveVerdict[];
+  /** Best first; blocked ones last. */
+  readonly programmes: readonly Programme[];
+  /** Id of the programme the order, loads and jar are written for; null when none meets the aim. */
+  readonly chosen: string | null;
+  readonly order: readonly OrderStep[];
+  readonly loads: Loads;
+  readonly jar: readonly JarAmount[];
+  readonly cautions: readonly Caution[];
+  readonly sources: readonly SourceUsed[];
+  readonly issues: readonly Issue[];
+  readonly versions: { readonly hardstand: string; readonly data: string };
+}

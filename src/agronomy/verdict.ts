@@ -1,0 +1,181 @@
+import { byClock } from "./clock.ts";
+import { DRYING_FACTORS } from "./chemistry.ts";
+import type { Chemistry, LeafSolid } from "./chemistry.ts";
+import { sharesOf } from "./shares.ts";
+import type { HeldShares } from "./shares.ts";
+import type { Tank, TankActive } from "./tank.ts";
+import type {
+  ActiveVerdict,
+  DryingStep,
+  Evidence,
+  LeafShare,
+  Place,
+  RuleVerdict,
+  Share,
+  SolidAmount,
+  TankState,
+} from "./types.ts";
+import type { DryDownStep, Equilibrium } from "../chem/index.ts";
+
+/** A numerical failure, with its reason: shown, never papered over. */
+export interface Failed {
+  readonly ok: false;
+  readonly reason: string;
+  readonly detail: string;
+}
+export type Computed<T> = { readonly ok: true; readonly value: T } | Failed;
+
+/** The state of a tank and the three answers for each active in it. */
+export interface TankVerdict {
+  readonly state: TankState;
+  readonly actives: readonly ActiveVerdict[];
+  /** Central drying path. */
+  readonly path: readonly DryingStep[];
+}
+
+/** Works out the three answers for every active of a tank; `rulesFor` adds what is published about each. */
+export function judgeTank(
+  tank: Tank,
+  chemistry: Chemistry,
+  holdingTime_h: number | null,
+  rulesFor: (active: TankActive, state: TankState) => readonly RuleVerdict[],
+): Computed<TankVerdict> {
+  const solved = chemistry.inTank(tank);
+  if (!solved.ok) return { ok: false, reason: solved.reason, detail: `in the tank: ${solved.detail}` };
+  const ends = {} as Record<LeafSolid, readonly DryDownStep[]>;
+  for (const end of ["never", "at threshold", "at equilibrium"] as const) {
+    const dried = chemistry.dry(tank, end, DRYING_FACTORS);
+    if (!dried.ok)
+      return { ok: false, reason: dried.reason, detail: `on the leaf (solid ${end}): ${dried.detail}` };
+    ends[end] = dried.steps;
+  }
+  const state = tankState(solved.value);
+  const actives = tank.actives.map((active): ActiveVerdict => {
+    const record = active.product.active;
+    return {
+      active: record.id,
+      name: record.name,
+      concentration_molPerL: active.concentration_molPerL,
+      inTank: tankShare(active, solved.value),
+      onLeaf: leafShare(active, ends),
+      byClock: byClock(record, active.product.item.formulation, state.pH, tank.temperature_C, holdingTime_h),
+      rules: rulesFor(active, state),
+    };
+  });
+  return {
+    ok: true,
+    value: { state, actives, path: ends["at threshold"].map((step) => dryingStep(step, tank.actives)) },
+  };
+}
+
+/** Least free share over the actives whose binding can be computed, at one place; null when there is none. */
+export function leastFree(
+  tank: Tank,
+  chemistry: Chemistry,
+  where: Place,
+  factors: readonly number[],
+): Computed<number | null> {
+  const judged = tank.actives.filter((a) => a.component !== null && a.product.active.binding !== "none");
+  if (judged.length === 0) return { ok: true, value: null };
+  let equilibrium: Equilibrium;
+  if (where === "in the tank") {
+    const solved = chemistry.inTank(tank);
+    if (!solved.ok) return { ok: false, reason: solved.reason, detail: solved.detail };
+    equilibrium = solved.value;
+  } else {
+    const dried = chemistry.dry(tank, "at threshold", factors);
+    const last = dried.steps.at(-1);
+    if (!dried.ok || last === undefined) {
+      return {
+        ok: false,
+        reason: dried.ok ? "empty-path" : dried.reason,
+        detail: dried.ok ? "" : dried.detail,
+      };
+    }
+    equilibrium = last.equilibrium;
+  }
+  return { ok: true, value: Math.min(...judged.map((a) => sharesOf(equilibrium, a.component ?? "").free)) };
+}
+
+function tankState(equilibrium: Equilibrium): TankState {
+  return {
+    pH: equilibrium.pH ?? Number.NaN,
+    ionicStrength_molPerL: equilibrium.ionicStrength_molPerL,
+    solids: solidsOf(equilibrium),
+    extrapolated: equilibrium.extrapolated,
+  };
+}
+
+function solidsOf(equilibrium: Equilibrium): readonly SolidAmount[] {
+  return equilibrium.system.solidNames.flatMap((name, i) => {
+    const amount_molPerL = equilibrium.solids[i] ?? 0;
+    return amount_molPerL > 0 ? [{ name, amount_molPerL }] : [];
+  });
+}
+
+/** Why a share cannot be computed, or what it rests on; null when measured constants exist. */
+function bindingWhy(active: TankActive): { readonly known: boolean; readonly why: string | null } {
+  const { active: record, form } = active.product;
+  if (form?.dissociates === false)
+    return { known: false, why: `The ${form.name} does not ionise in the tank: nothing for metals to bind.` };
+  if (active.component === null || record.binding === "none") {
+    return { known: false, why: record.bindingNote ?? "No published binding constants: not known." };
+  }
+  return { known: true, why: record.binding === "analogy" ? record.bindingNote : null };
+}
+
+const COMPUTED: Evidence = "computed";
+
+function tankShare(active: TankActive, equilibrium: Equilibrium): Share {
+  const { known, why } = bindingWhy(active);
+  if (!known) return { free: null, low: null, high: null, heldBy: {}, evidence: COMPUTED, why };
+  return { ...sharesOf(equilibrium, active.component ?? ""), low: null, high: null, evidence: COMPUTED, why };
+}
+
+function leafShare(active: TankActive, ends: Readonly<Record<LeafSolid, readonly DryDownStep[]>>): LeafShare {
+  const { known, why } = bindingWhy(active);
+  const at = (end: LeafSolid): HeldShares | null => {
+    const last = ends[end].at(-1);
+    return last === undefined || !known ? null : sharesOf(last.equilibrium, active.component ?? "");
+  };
+  const central = at("at threshold");
+  return {
+    free: central?.free ?? null,
+    low: null,
+    high: null,
+    heldBy: central?.heldBy ?? {},
+    evidence: COMPUTED,
+    why,
+    withoutSolid: at("never"),
+    withSolid: at("at equilibrium"),
+    solidForms: known && holdsInSolid(ends["at threshold"].at(-1), active.component ?? ""),
+  };
+}
+
+function holdsInSolid(step: DryDownStep | undefined, component: string): boolean {
+  if (step === undefined) return false;
+  const { system, solids } = step.equilibrium;
+  return system.definition.solids.some(
+    (solid, i) => (solids[i] ?? 0) > 0 && (solid.formation[component] ?? 0) > 0,
+  );
+}
+
+function dryingStep(step: DryDownStep, actives: readonly TankActive[]): DryingStep {
+  const free: Record<string, number | null> = {};
+  const heldBy: Record<string, Readonly<Record<string, number>>> = {};
+  for (const active of actives) {
+    const known = bindingWhy(active).known;
+    const shares = known ? sharesOf(step.equilibrium, active.component ?? "") : null;
+    free[active.product.active.id] = shares?.free ?? null;
+    heldBy[active.product.active.id] = shares?.heldBy ?? {};
+  }
+  return {
+    factor: step.factor,
+    pH: step.equilibrium.pH ?? Number.NaN,
+    ionicStrength_molPerL: step.equilibrium.ionicStrength_molPerL,
+    free,
+    heldBy,
+    solids: solidsOf(step.equilibrium),
+    extrapolated: step.equilibrium.extrapolated,
+  };
+}

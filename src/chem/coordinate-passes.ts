@@ -1,0 +1,100 @@
+import type { Workspace } from "./workspace.ts";
+
+/** Largest change (natural log) of an unknown below which the passes have done their work. */
+const SETTLED = 1;
+
+/** The two sides of one balance in logarithms, at a trial shift of its unknown. */
+let gap = 0;
+let slope = 0;
+
+/**
+ * Solves each balance in turn for its own unknown, exactly and in logarithms, until no unknown moves by more than one.
+ *
+ * Each move lowers the convex function that the equilibrium minimises, so passes can never make a start worse. This
+ * is the positive continuous fraction of Carrayrou, Mosé & Behra (2002) taken to its exact form.
+ * @param sweeps most sweeps over all unknowns
+ * @returns -1, or the unknown whose balance has no solution (its total has a sign no species can give)
+ */
+export function coordinatePasses(w: Workspace, sweeps: number): number {
+  for (let sweep = 0; sweep < sweeps; sweep++) {
+    let largest = 0;
+    for (let k = 0; k < w.m; k++) {
+      if (w.freeOf[k]! < 0) continue;
+      const shift = solveCoordinate(w, k);
+      if (shift !== shift) return k;
+      if (shift === 0) continue;
+      w.y[k] = w.y[k]! + shift;
+      for (let e = w.colStart[k]!; e < w.colStart[k + 1]!; e++) {
+        const i = w.colRow[e]!;
+        w.lnC[i] = w.lnC[i]! + w.colValue[e]! * shift;
+      }
+      if (Math.abs(shift) > largest) largest = Math.abs(shift);
+    }
+    if (largest < SETTLED) break;
+  }
+  return -1;
+}
+
+/** Shift of unknown k that closes its balance with all others frozen; NaN if none exists. */
+function solveCoordinate(w: Workspace, k: number): number {
+  const total = w.total[k]!;
+  const lnTotal = total === 0 ? -Infinity : Math.log(Math.abs(total));
+  measure(w, k, 0, total, lnTotal);
+  if (gap === -Infinity || gap === Infinity || gap !== gap) return NaN;
+  if (Math.abs(gap) < 1e-3) return 0;
+  let low = -Infinity;
+  let high = Infinity;
+  let shift = 0;
+  for (let trial = 0; trial < 60; trial++) {
+    if (gap < 0) low = shift;
+    else high = shift;
+    let next = shift - gap / slope;
+    if (!(next > low && next < high)) {
+      if (low === -Infinity || high === Infinity) next = shift - Math.sign(gap) * 50;
+      else next = 0.5 * (low + high);
+    }
+    const moved = Math.abs(next - shift);
+    shift = next;
+    if (moved < 1e-2) return shift;
+    measure(w, k, shift, total, lnTotal);
+    if (Math.abs(gap) < 1e-3) return shift;
+  }
+  return shift;
+}
+
+/** Sets `gap` = ln(gives) − ln(takes) of balance k at the shift, and its slope; sums are taken from the largest term down. */
+function measure(w: Workspace, k: number, shift: number, total: number, lnTotal: number): void {
+  const { colRow, colValue, lnC } = w;
+  const from = w.colStart[k]!;
+  const to = w.colStart[k + 1]!;
+  let topGives = total < 0 ? lnTotal : -Infinity;
+  let topTakes = total > 0 ? lnTotal : -Infinity;
+  for (let e = from; e < to; e++) {
+    const v = colValue[e]!;
+    const exponent = lnC[colRow[e]!]! + v * shift;
+    if (v > 0) {
+      if (exponent > topGives) topGives = exponent;
+    } else if (exponent > topTakes) topTakes = exponent;
+  }
+  let gives = total < 0 ? Math.exp(lnTotal - topGives) : 0;
+  let takes = total > 0 ? Math.exp(lnTotal - topTakes) : 0;
+  let givesSlope = 0;
+  let takesSlope = 0;
+  for (let e = from; e < to; e++) {
+    const v = colValue[e]!;
+    const exponent = lnC[colRow[e]!]! + v * shift;
+    if (v > 0) {
+      if (exponent < topGives - 40) continue;
+      const part = v * Math.exp(exponent - topGives);
+      gives += part;
+      givesSlope += v * part;
+    } else {
+      if (exponent < topTakes - 40) continue;
+      const part = -v * Math.exp(exponent - topTakes);
+      takes += part;
+      takesSlope -= v * part;
+    }
+  }
+  gap = topGives - topTakes + Math.log(gives / takes);
+  slope = givesSlope / gives + takesSlope / takes;
+}

@@ -1,0 +1,14 @@
+export * from "./activity.ts";
+export * from "./system.ts";
+export * from "./kinetics.ts";
+export * from "./thermo.ts";
+export * from "./thermo-constants.ts";
+export * from "./thermo-metals.ts";
+export * from "./thermo-system.ts";
+export * from "./thermo-types.ts";
+export * from "./water-properties.ts";
+export * from "./compile.ts";
+export * from "./conditions.ts";
+export { equilibrate } from "./equilibrate.ts";
+export * from "./dry-down.ts";
+export * from "./definition-problems.ts";

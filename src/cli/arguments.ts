@@ -1,0 +1,126 @@
+import { parseArgs } from "node:util";
+import { nearestName } from "../units/index.ts";
+
+/** What the command line was asked to do. */
+export type Request =
+  | { readonly kind: "help" }
+  | { readonly kind: "version" }
+  | { readonly kind: "plan"; readonly job: string; readonly form: PlanForm; readonly strict: boolean }
+  | { readonly kind: "water"; readonly job: string; readonly json: boolean; readonly strict: boolean }
+  | { readonly kind: "speciate"; readonly case: string; readonly strict: boolean }
+  | { readonly kind: "serve"; readonly port: number | null }
+  | { readonly kind: "wrong"; readonly message: string };
+
+/** How a plan is given. */
+export type PlanForm =
+  | { readonly as: "text" }
+  | { readonly as: "json" }
+  | { readonly as: "card" }
+  | { readonly as: "html"; readonly file: string };
+
+const COMMANDS = ["plan", "water", "speciate", "serve"];
+const OPTIONS = {
+  json: { type: "boolean" },
+  card: { type: "boolean" },
+  html: { type: "string" },
+  pdf: { type: "string" },
+  port: { type: "string" },
+  strict: { type: "boolean" },
+  version: { type: "boolean" },
+} as const;
+/** Options each command takes. */
+const TAKES: Readonly<Record<string, readonly string[]>> = {
+  plan: ["json", "card", "html", "strict"],
+  water: ["json", "strict"],
+  speciate: ["json", "strict"],
+  serve: ["port"],
+};
+
+const wrong = (message: string): Request => ({ kind: "wrong", message });
+
+/** Understands the arguments after the name of the program. Nothing is guessed: a slip gets a suggestion. */
+export function readArguments(argv: readonly string[]): Request {
+  const end = argv.indexOf("--");
+  const before = end === -1 ? argv : argv.slice(0, end);
+  if (argv.length === 0 || before.some((word) => word === "-h" || word === "--help") || before[0] === "help") {
+    return { kind: "help" };
+  }
+  let parsed;
+  try {
+    parsed = parseArgs({ args: [...argv], options: OPTIONS, allowPositionals: true, strict: true });
+  } catch (error) {
+    return wrong(optionMessage(error, before));
+  }
+  const { values, positionals } = parsed;
+  if (values.version === true) return { kind: "version" };
+  const [command, document, ...more] = positionals;
+  if (command === undefined) return wrong(`No command given. Known commands: ${COMMANDS.join(", ")}.`);
+  if (command === "flasks") return wrong("“flasks” is not in this version yet. The demonstration comes later.");
+  const takes = TAKES[command];
+  if (takes === undefined) return wrong(commandMessage(command));
+  if (values.pdf !== undefined) {
+    return wrong("“--pdf” is not in this version yet. Use --html FILE and print that page to a PDF.");
+  }
+  const strange = Object.keys(values).find((name) => !takes.includes(name));
+  if (strange !== undefined) {
+    return wrong(`“${command}” takes no --${strange}. It takes: ${takes.map((one) => `--${one}`).join(", ")}.`);
+  }
+  if (command === "serve") return document === undefined ? serveRequest(values.port) : wrong("“serve” takes no file.");
+  if (document === undefined) {
+    return wrong(`“${command}” needs a file, or - for standard input: hardstand ${command} ${command === "speciate" ? "case.json --json" : "job.yaml"}`);
+  }
+  if (more.length > 0) return wrong(`One file at a time: received ${[document, ...more].join(" and ")}.`);
+  const strict = values.strict === true;
+  if (command === "water") return { kind: "water", job: document, json: values.json === true, strict };
+  // An equilibrium is given as data, with or without --json.
+  if (command === "speciate") return { kind: "speciate", case: document, strict };
+  return planRequest(document, values, strict);
+}
+
+function planRequest(
+  job: string,
+  values: { readonly json?: boolean; readonly card?: boolean; readonly html?: string },
+  strict: boolean,
+): Request {
+  const forms = (["json", "card", "html"] as const).filter((name) => values[name] !== undefined);
+  if (forms.length > 1) return wrong(`One form at a time: received ${forms.map((one) => `--${one}`).join(" and ")}.`);
+  if (values.html !== undefined) {
+    if (values.html === "") return wrong("“--html” needs the name of a file to write.");
+    return { kind: "plan", job, form: { as: "html", file: values.html }, strict };
+  }
+  return { kind: "plan", job, form: { as: values.json === true ? "json" : values.card === true ? "card" : "text" }, strict };
+}
+
+function serveRequest(port: string | undefined): Request {
+  if (port === undefined) return { kind: "serve", port: null };
+  if (!/^\d{1,5}$/.test(port) || Number(port) > 65_535) {
+    return wrong(`“--port” received ${port}; expected a whole number from 0 to 65535.`);
+  }
+  return { kind: "serve", port: Number(port) };
+}
+
+function commandMessage(command: string): string {
+  const near = nearestName(command, COMMANDS);
+  const hint = near === null ? "" : ` Did you mean “${near}”?`;
+  return `No command “${command}”.${hint} Known commands: ${COMMANDS.join(", ")}.`;
+}
+
+function optionMessage(error: unknown, argv: readonly string[]): string {
+  const known = Object.keys(OPTIONS).filter((name) => name !== "pdf");
+  const code = error instanceof Error && "code" in error ? error.code : "";
+  if (code === "ERR_PARSE_ARGS_UNKNOWN_OPTION") {
+    const typed = argv.find((word) => word.startsWith("-") && word !== "-" && !isKnownOption(word)) ?? "";
+    const near = nearestName(typed.replace(/^-+/, "").split("=")[0] ?? "", known);
+    const hint = near === null ? "" : ` Did you mean “--${near}”?`;
+    return `No option “${typed}”.${hint} Known options: ${known.map((name) => `--${name}`).join(", ")}.`;
+  }
+  const said = error instanceof Error ? (error.message.split("\n")[0] ?? "") : String(error);
+  const option = /'(?:-\w, )?--(\w+)/.exec(said)?.[1];
+  if (option === "html" || option === "pdf") return `“--${option}” needs the name of a file to write.`;
+  if (option === "port") return "“--port” needs a whole number from 0 to 65535.";
+  return option === undefined ? said : `“--${option}” takes no value.`;
+}
+
+function isKnownOption(word: string): boolean {
+  return word.startsWith("--") && Object.hasOwn(OPTIONS, word.slice(2).split("=")[0] ?? "");
+}

@@ -1,0 +1,33 @@
+/** What `--help` prints: examples first. */
+export const HELP = `Hardstand: from a water test and a tank mix to a fill card.
+
+Examples
+  hardstand plan job.yaml                   the whole job, in words
+  hardstand plan job.yaml --json            the same as data
+  hardstand plan job.yaml --card            the fill card as text
+  hardstand plan job.yaml --html plan.html  a report to print or pass on
+  hardstand water job.yaml                  the water test alone, checked and completed
+  hardstand speciate case.json --json       one bare equilibrium
+  hardstand serve --port 4173               the page, on this machine only
+  cat job.yaml | hardstand plan - --json    a job from standard input
+
+Commands
+  plan JOB        what the water does to each active, the ways out, order and loads
+  water JOB       the composition with what was assumed and what looks odd
+  speciate CASE   components, totals and constants to concentrations
+  serve           the page in a browser
+
+Options
+  --json          data on standard output
+  --card          the fill card as plain text (plan)
+  --html FILE     a report in one HTML file (plan)
+  --port N        port of the page (serve)
+  --strict        leave with 4 when a figure lies outside the range it was fitted to
+  -h, --help      this text
+  --version       version of the program and of its data
+
+JOB and CASE are JSON or YAML; - reads standard input. Formats: schemas/.
+Results go to standard output, remarks to standard error.
+Leaves with 0 done, 2 bad input, 3 no programme meets the aim, 4 outside the
+fitted range under --strict (this comes before 3).
+`;

@@ -1,0 +1,4 @@
+export * from "./cholesky.ts";
+export * from "./compensated.ts";
+export * from "./integer-basis.ts";
+export * from "./roots.ts";

@@ -1,0 +1,106 @@
+import type {
+  ActiveVerdict,
+  ClockShare,
+  Evidence,
+  LeafShare,
+  Place,
+  Programme,
+  Share,
+} from "../agronomy/index.ts";
+import { amountText, costText, figure, inHundred, perHundred, timeText } from "./figures.ts";
+
+/** Held shares below this are not worth a word. */
+const LEAST_SHOWN = 0.005;
+
+/** What holds an active, largest first: "calcium 5, magnesium 2". Empty when nothing is held. */
+export function heldList(heldBy: Readonly<Record<string, number>>): string {
+  return Object.entries(heldBy)
+    .filter(([, share]) => share >= LEAST_SHOWN)
+    .sort(([, a], [, b]) => b - a)
+    .map(([holder, share]) => `${holder} ${perHundred(share)}`)
+    .join(", ");
+}
+
+/** The range of a share, or that it is not given: "88 to 96". */
+export function rangeText(low: number | null, high: number | null): string {
+  return low === null || high === null ? "range not known" : `${perHundred(low)} to ${perHundred(high)}`;
+}
+
+/** "93 in 100 free (88 to 96); held: calcium 5, magnesium 2", or that it is not known and why. */
+export function shareText(share: Share): string {
+  if (share.free === null) return `not known. ${share.why ?? ""}`.trim();
+  const held = heldList(share.heldBy);
+  const range = share.low === null ? "" : ` (${rangeText(share.low, share.high)})`;
+  const why = share.why === null ? "" : `. ${share.why}`;
+  return `${inHundred(share.free)} free${range}${held === "" ? "" : `; held by ${held}`}${why}`;
+}
+
+/** The two ends of the leaf answer: "between 40 in 100 (solid forms) and 92 in 100 (no solid)". */
+export function leafEndsText(leaf: LeafShare): string | null {
+  if (leaf.withSolid === null || leaf.withoutSolid === null) return null;
+  const gap = leaf.withoutSolid.free - leaf.withSolid.free;
+  if (Math.abs(gap) < LEAST_SHOWN) return null;
+  const ends = `${perHundred(leaf.withSolid.free)} if its calcium salt settles, ${perHundred(leaf.withoutSolid.free)} if not`;
+  const central = leaf.solidForms ? "it does" : "it does not";
+  return `${ends}; the figure above takes it that ${central}`;
+}
+
+/** "99 in 100 intact after the holding time; half-life 40 h", or that it is stable or not known. */
+export function clockText(clock: ClockShare): string {
+  const parts: string[] = [];
+  if (clock.intact !== null) {
+    const range = clock.low === null ? "" : ` (${rangeText(clock.low, clock.high)})`;
+    parts.push(`${inHundred(clock.intact)} intact${range}`);
+  }
+  if (clock.stable) parts.push("called stable by the sources");
+  else if (clock.halfLife_h !== null) parts.push(`half-life ${timeText(clock.halfLife_h)}`);
+  if (parts.length === 0) parts.push("not known");
+  return `${parts.join("; ")}${clock.why === null ? "" : `. ${clock.why}`}`;
+}
+
+/** The dose of a programme in the unit it is measured in, and per litre of spray. */
+export function doseText(programme: Programme): string {
+  if (programme.dose === null) {
+    return programme.kind === "less water" ? `${figure(programme.waterVolume_LPerHa)} L/ha of water` : "nothing added";
+  }
+  const { value, unit } = programme.dose;
+  const shown = `${figure(value)} ${unit}`;
+  return unit === "g/L" ? shown : `${shown} (${figure(programme.dose_gPerL)} g/L)`;
+}
+
+/** Least free share over the actives that have one, at a place. */
+export function leastFree(actives: readonly ActiveVerdict[], where: Place): number | null {
+  const known = actives
+    .map((active) => (where === "in the tank" ? active.inTank.free : active.onLeaf.free))
+    .filter((free) => free !== null);
+  return known.length === 0 ? null : Math.min(...known);
+}
+
+/** Whether a programme is a way out: "meets the aim", "misses the aim", "blocked", "not known". */
+export function standing(programme: Programme): string {
+  if (programme.blocked) return "blocked";
+  if (programme.meetsAim === null) return "not known";
+  return programme.meetsAim ? "meets the aim" : "misses the aim";
+}
+
+/** "cost 4.40 per ha, 66.00 per load"; "cost not known" when no price was given. */
+export function programmeCostText(programme: Programme): string {
+  const { perHa, perLoad } = programme.cost;
+  if (perHa === null && perLoad === null) return "cost not known";
+  return `cost ${costText(perHa)} per ha, ${costText(perLoad)} per load`;
+}
+
+/** "[computed]": stands behind a statement. */
+export function evidenceMark(evidence: Evidence): string {
+  return `[${evidence}]`;
+}
+
+/** Concentration of an active [mmol/L], for people who check by hand. */
+export function concentrationText(active: ActiveVerdict): string {
+  return `${figure(active.concentration_molPerL * 1000)} mmol/L`;
+}
+
+/** An amount with its label: "ammonium sulfate: 51 kg". */
+export function labelledAmount(label: string, amount: number, unit: "L" | "kg" | "mL" | "g"): string {
+  return `${label}: ${amountText(amount, unit)}`;
+}

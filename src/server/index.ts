@@ -1,0 +1,1 @@
+export { type RunningServer, type ServeOptions, servePage } from "./page-server.ts";

@@ -1,0 +1,14 @@
+export * from "./convert-reading.ts";
+export * from "./format.ts";
+export * from "./issue-codes.ts";
+export * from "./issue.ts";
+export * from "./masses.ts";
+export * from "./measured-text.ts";
+export * from "./number-text.ts";
+export * from "./parameters.ts";
+export { QUANTITY_UNITS } from "./quantity-units.ts";
+export * from "./read-quantity.ts";
+export * from "./reading-units.ts";
+export { splitNumberAndUnit } from "./split-quantity.ts";
+export type { QuantityOptions } from "./split-quantity.ts";
+export { nearestName, shownValue } from "./text.ts";

@@ -1,0 +1,13 @@
+export * from "./alkalinity.ts";
+export * from "./blend.ts";
+export { HARDNESS_SCALES } from "./check-data.ts";
+export { alkalinityOf_eqPerL } from "./charge.ts";
+export * from "./complete-water.ts";
+export * from "./conductivity.ts";
+export type { WaterTestOptions } from "./document-keys.ts";
+export * from "./hardness.ts";
+export * from "./ion-balance.ts";
+export * from "./issue-codes.ts";
+export * from "./langelier.ts";
+export * from "./read-water-test.ts";
+export * from "./types.ts";

@@ -1,0 +1,171 @@
+import { useEffect, useMemo, useReducer, useState } from "react";
+import type { ReactElement, ReactNode } from "react";
+import type { Programme } from "../agronomy/index.ts";
+import { BottomBar } from "./bottom-bar.tsx";
+import { useEngine } from "./engine/use-engine.ts";
+import type { EngineView } from "./engine/use-engine.ts";
+import { ConditionersGroup } from "./form/conditioners-group.tsx";
+import { fieldId, FormContext } from "./form/form-context.ts";
+import { MixGroup } from "./form/mix-group.tsx";
+import { AimGroup, SprayGroup } from "./form/spray-group.tsx";
+import { WaterGroup } from "./form/water-group.tsx";
+import { jobReducer, keepState } from "./job/job-state.ts";
+import type { JobState } from "./job/job-state.ts";
+import { documentOf } from "./job/to-document.ts";
+import { Patterns } from "./result/patterns.tsx";
+import { Results } from "./result/results.tsx";
+import { headline } from "./result/headline.ts";
+import { Toolbar } from "./toolbar.tsx";
+
+/** The page: left what you know, right what follows. */
+export function App({ start }: { start: JobState }): ReactElement {
+  const [state, dispatch] = useReducer(jobReducer, start);
+  const { draft } = state;
+  const document = useMemo(() => documentOf(draft), [draft]);
+  const engine = useEngine(document);
+  const [pickedId, setPickedId] = useState<string | null>(null);
+  const [kept, setKept] = useState(true);
+  const [outdoor, setOutdoor] = useState(false);
+  useEffect(() => {
+    setKept(keepState(window.localStorage, state));
+  }, [state]);
+
+  const picked = pickedProgramme(engine, pickedId);
+  const words = engine.planned === null || picked === null ? "" : headline(engine.planned, picked);
+  const form = useMemo(
+    () => ({ draft, dispatch, catalogue: engine.catalogue, issues: engine.issues, echoes: engine.echoes }),
+    [draft, engine.catalogue, engine.issues, engine.echoes],
+  );
+  return (
+    <div className={outdoor ? "page outdoor" : "page"}>
+      <Patterns />
+      <a className="skip" href="#what-follows">
+        Skip to what follows
+      </a>
+      <Toolbar
+        state={state}
+        dispatch={dispatch}
+        engine={engine}
+        kept={kept}
+        outdoor={outdoor}
+        onOutdoor={setOutdoor}
+        document={document}
+      />
+      <main className="columns">
+        <div className="know">
+          <h2>What you know</h2>
+          <FormContext value={form}>
+            <WaterGroup />
+            <SprayGroup />
+            <MixGroup />
+            <ConditionersGroup />
+            <AimGroup />
+          </FormContext>
+        </div>
+        <div className="follows" id="what-follows" tabIndex={-1} data-state={stateWord(engine)}>
+          <h2>What follows</h2>
+          <p className="visually-hidden" role="status">
+            {engine.waiting ? "" : words}
+          </p>
+          <Waiting engine={engine} />
+          {engine.planned !== null && picked !== null && (
+            <Results
+              planned={engine.planned}
+              picked={picked}
+              onPick={setPickedId}
+              sampleNote={draft.origin === "sample" ? <SampleNote /> : null}
+            />
+          )}
+          {engine.elapsed_ms !== null && (
+            <p className="about elapsed" data-elapsed={engine.elapsed_ms}>
+              Computed here in {Math.round(engine.elapsed_ms)} ms. Nothing leaves this device.
+            </p>
+          )}
+        </div>
+      </main>
+      <BottomBar planned={engine.planned} picked={picked} waiting={engine.waiting} />
+    </div>
+  );
+}
+
+function stateWord(engine: EngineView): "working" | "blocked" | "done" | "failed" {
+  if (engine.failed) return "failed";
+  if (engine.blocked) return "blocked";
+  return engine.waiting ? "working" : "done";
+}
+
+/** The row picked, as long as it still exists; else the plan's own choice, else nothing added. */
+function pickedProgramme(engine: EngineView, pickedId: string | null): Programme | null {
+  const plan = engine.planned?.plan;
+  if (plan === undefined) return null;
+  const find = (id: string | null): Programme | undefined =>
+    plan.programmes.find((programme) => programme.id === id && !programme.blocked);
+  return find(pickedId) ?? find(plan.chosen) ?? plan.programmes.find((p) => p.kind === "none") ?? null;
+}
+
+/** What the result waits for: the issues that block it, each a link to its field. */
+function Waiting({ engine }: { engine: EngineView }): ReactNode {
+  const errors = engine.issues.filter((issue) => issue.severity === "error");
+  const warnings = engine.issues.filter((issue) => issue.severity === "warning" && !hasField(issue.path));
+  return (
+    <>
+      {engine.failed && (
+        <p className="message message-error">A fault in the program stopped the sums. What you typed is safe.</p>
+      )}
+      {engine.blocked && (
+        <div className="waiting" data-testid="waiting">
+          <p>
+            <strong>{engine.planned === null ? "Nothing to show yet." : "Last good result below."}</strong> Waiting for:
+          </p>
+          <ul>
+            {errors.map((issue) => (
+              <li key={`${issue.path} ${issue.words}`}>
+                <a
+                  href={`#${fieldId(issue.path)}`}
+                  onClick={(event) => {
+                    event.preventDefault();
+                    focusField(issue.path);
+                  }}
+                >
+                  {issue.words}
+                </a>
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+      {warnings.map((issue) => (
+        <p key={`${issue.path} ${issue.words}`} className="message message-warning">
+          {issue.words}
+        </p>
+      ))}
+    </>
+  );
+}
+
+/** The field a path is typed into: its own, or that of the nearest path above or below it. */
+function fieldOf(path: string): HTMLElement | null {
+  const own = window.document.getElementById(fieldId(path));
+  if (own !== null) return own;
+  const above = path.replace(/[.[][^.[]*$/, "");
+  const sibling = window.document.querySelector<HTMLElement>(`[id^="${fieldId(path)}-"]:is(input, select)`);
+  return sibling ?? (above === path ? null : fieldOf(above));
+}
+
+function hasField(path: string): boolean {
+  return path !== "" && window.document.getElementById(fieldId(path)) !== null;
+}
+
+function focusField(path: string): void {
+  const field = fieldOf(path);
+  field?.focus();
+  field?.scrollIntoView({ block: "center" });
+}
+
+function SampleNote(): ReactElement {
+  return (
+    <p className="sample">
+      <strong>Sample.</strong> A made-up bore, to look around with. Change anything, or start a blank job.
+    </p>
+  );
+}

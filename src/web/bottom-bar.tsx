@@ -1,0 +1,63 @@
+import { useEffect, useState } from "react";
+import type { ReactElement } from "react";
+import type { Programme } from "../agronomy/index.ts";
+import type { Planned } from "./engine/messages.ts";
+import { costWords, inHundred, leastFreeOf } from "./result/words.ts";
+
+interface BottomBarProps {
+  readonly planned: Planned | null;
+  readonly picked: Programme | null;
+  readonly waiting: boolean;
+}
+
+/** On a phone: the two figures that matter, and the way to the next group. */
+export function BottomBar({ planned, picked, waiting }: BottomBarProps): ReactElement {
+  const next = useNextSection();
+  const now = planned === null ? null : leastFreeOf(planned.plan.actives, planned.aim.where);
+  const then = planned === null || picked === null ? null : leastFreeOf(picked.actives, planned.aim.where);
+  return (
+    <nav className="bottom-bar" aria-label="Result and next group">
+      <p className={waiting ? "stale" : undefined}>
+        <span className="bar-figure">{now === null ? "–" : inHundred(now.free)}</span> free now
+        <span aria-hidden="true"> · </span>
+        <span className="bar-figure">{then === null ? "–" : inHundred(then.free)}</span> with the row picked
+        {picked !== null && picked.kind !== "none" && `, ${costWords(picked.cost.perHa)}`}
+      </p>
+      <button
+        type="button"
+        onClick={() => {
+          const heading = next === null ? window.document.querySelector("h1") : next.querySelector<HTMLElement>("h3");
+          heading?.scrollIntoView({ block: "start" });
+          heading?.focus({ preventScroll: true });
+        }}
+      >
+        {next === null ? "Top" : `Next: ${next.dataset["section"] ?? ""}`}
+      </button>
+    </nav>
+  );
+}
+
+/** The first group whose heading is still below the upper part of the screen. */
+function useNextSection(): HTMLElement | null {
+  const [next, setNext] = useState<HTMLElement | null>(null);
+  useEffect(() => {
+    let asked = false;
+    const look = (): void => {
+      asked = false;
+      const sections = [...window.document.querySelectorAll<HTMLElement>("[data-section]")];
+      setNext(sections.find((section) => section.getBoundingClientRect().top > window.innerHeight * 0.4) ?? null);
+    };
+    const soon = (): void => {
+      if (!asked) requestAnimationFrame(look);
+      asked = true;
+    };
+    soon();
+    window.addEventListener("scroll", soon, { passive: true });
+    window.addEventListener("resize", soon);
+    return () => {
+      window.removeEventListener("scroll", soon);
+      window.removeEventListener("resize", soon);
+    };
+  }, []);
+  return next;
+}

@@ -1,0 +1,116 @@
+import { builtInTrade, findFormulation, planJob, readJob } from "../../agronomy/index.ts";
+import type { Job, TradeData } from "../../agronomy/index.ts";
+import { builtInThermo } from "../../chem/index.ts";
+import { fillCard, wordIssue } from "../../report/index.ts";
+import { formatNumber, fromInternal, PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
+import type { Issue, Parameter } from "../../units/index.ts";
+import type { Catalogue, EngineReply, EngineRequest, Planned, WordedIssue } from "./messages.ts";
+
+const thermo = builtInThermo();
+const trade = builtInTrade();
+
+function say(reply: EngineReply): void {
+  self.postMessage(reply);
+}
+
+/** What the selects of the form offer. */
+function catalogueOf(data: TradeData): Catalogue {
+  const codes = new Set(data.actives.flatMap((active) => active.formulations));
+  return {
+    formulations: [...codes].filter((code) => findFormulation(data, code).ok).sort(),
+    parameters: PARAMETERS.map((name) => ({ name, units: PARAMETER_RULES[name].units })),
+    actives: data.actives.map((active) => ({
+      id: active.id,
+      name: active.name,
+      also: active.synonyms,
+      group: active.type,
+      forms: active.forms.map((form) => ({ id: form.id, name: form.name, also: form.synonyms })),
+      formulations: active.formulations,
+    })),
+    conditioners: data.conditioners.map((record) => ({
+      id: record.id,
+      name: record.name,
+      also: record.synonyms,
+      forms: record.forms.map((form) => ({ id: form.id, name: form.name })),
+    })),
+  };
+}
+
+function worded(issues: readonly Issue[]): readonly WordedIssue[] {
+  return issues.map((issue) => ({ path: issue.path, severity: issue.severity, words: wordIssue(issue) }));
+}
+
+/** The readings as understood, in a second familiar unit, by path of their field. */
+function echoesOf(job: Job): Record<string, string> {
+  const echoes: Record<string, string> = {};
+  job.water.readings.forEach((reading, i) => {
+    const { measured, parameter } = reading;
+    const number = measured.kind === "value" ? measured.value : null;
+    if (number === null || parameter === "pH") return;
+    const unit = secondUnit(parameter, reading.typed.unit);
+    if (unit === null) return;
+    const shown = fromInternal(parameter, number, unit);
+    if (shown.ok) echoes[`water.readings[${i}].value`] = `= ${formatNumber(shown.value, { significant: 3, unit })}`;
+  });
+  return echoes;
+}
+
+function secondUnit(parameter: Parameter, typed: string): string | null {
+  const same = (a: string): boolean => a.toLowerCase().replaceAll(" ", "") === typed.toLowerCase().replaceAll(" ", "");
+  return PARAMETER_RULES[parameter].units.find((unit) => unit !== "" && !same(unit)) ?? null;
+}
+
+function answer(request: Extract<EngineRequest, { type: "plan" }>): EngineReply {
+  const started = performance.now();
+  const job = readJob(request.document, { trade });
+  const read = job.ok ? planJob(job.value, { thermo, trade }) : job;
+  const issues = job.ok ? [...job.issues, ...read.issues] : job.issues;
+  let planned: Planned | null = null;
+  if (job.ok && read.ok) {
+    const facts = { date: today(), title: job.value.title, sampled: job.value.water.sampled };
+    const cards = read.value.programmes.map((p) => [p.id, fillCard(read.value, { ...facts, programme: p.id })] as const);
+    planned = { plan: read.value, aim: job.value.aim, cards: Object.fromEntries(cards) };
+  }
+  return {
+    type: "plan",
+    id: request.id,
+    issues: worded(issues),
+    echoes: job.ok ? echoesOf(job.value) : {},
+    planned,
+    elapsed_ms: performance.now() - started,
+  };
+}
+
+/** The day here and now, as an ISO date. */
+function today(): string {
+  const now = new Date();
+  const two = (part: number): string => String(part).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+/** Reads a file's text, JSON or YAML; what is wrong with the job itself is said once it is on the form. */
+async function open(request: Extract<EngineRequest, { type: "open" }>): Promise<EngineReply> {
+  const reply = (document: unknown, problem: string | null): EngineReply => ({
+    type: "opened",
+    id: request.id,
+    document,
+    problem,
+  });
+  const { parse } = await import("yaml");
+  try {
+    const document: unknown = parse(request.text, { maxAliasCount: 50 });
+    if (typeof document === "object" && document !== null && !Array.isArray(document)) return reply(document, null);
+    return reply(null, "This file holds no job. A job is a JSON or YAML file with water, spray and mix.");
+  } catch (error) {
+    const line = error instanceof Error ? (error.message.split("\n")[0] ?? "") : "";
+    return reply(null, `This file cannot be read as JSON or YAML. ${line}`);
+  }
+}
+
+self.onmessage = (event: MessageEvent<EngineRequest>) => {
+  const request = event.data;
+  if (request.type === "plan") say(answer(request));
+  else void open(request).then(say);
+};
+
+say({ type: "catalogue", catalogue: catalogueOf(trade) });

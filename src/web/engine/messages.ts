@@ -1,0 +1,77 @@
+import type { Job, Plan } from "../../agronomy/index.ts";
+import type { FillCard } from "../../report/index.ts";
+import type { JobDocument } from "../job/to-document.ts";
+
+/** An issue with the words that go with it; the page shows words and puts them beside the field of `path`. */
+export interface WordedIssue {
+  readonly path: string;
+  readonly severity: "error" | "warning" | "note";
+  readonly words: string;
+}
+
+/** A choice in a select: what is written into the document, and what a person reads. */
+export interface Choice {
+  readonly id: string;
+  readonly name: string;
+  /** Other spellings that mean the same. */
+  readonly also?: readonly string[];
+  /** Heading it stands under in a long list. */
+  readonly group?: string;
+}
+
+/** An active as far as the form needs it. */
+export interface ActiveChoice extends Choice {
+  readonly forms: readonly Choice[];
+  readonly formulations: readonly string[];
+}
+
+export interface ConditionerOption extends Choice {
+  readonly forms: readonly Choice[];
+}
+
+/** What the form's selects offer, taken from the engine's own data. */
+export interface Catalogue {
+  /** Formulation type codes met in the trade. */
+  readonly formulations: readonly string[];
+  readonly parameters: readonly { readonly name: string; readonly units: readonly string[] }[];
+  readonly actives: readonly ActiveChoice[];
+  readonly conditioners: readonly ConditionerOption[];
+}
+
+/** What the page asks of the engine. */
+export type EngineRequest =
+  | { readonly type: "plan"; readonly id: number; readonly document: JobDocument }
+  | { readonly type: "open"; readonly id: number; readonly text: string };
+
+/** A finished plan with what was made from it. */
+export interface Planned {
+  readonly plan: Plan;
+  /** The aim the plan was made for. */
+  readonly aim: Job["aim"];
+  /** Cards by programme id. */
+  readonly cards: Readonly<Record<string, FillCard>>;
+}
+
+/** What the engine answers. */
+export type EngineReply =
+  | { readonly type: "catalogue"; readonly catalogue: Catalogue }
+  | {
+      readonly type: "plan";
+      readonly id: number;
+      readonly issues: readonly WordedIssue[];
+      /** The value understood, in the unit used for computing, by path of the field. */
+      readonly echoes: Readonly<Record<string, string>>;
+      /** null while an issue blocks the answer. */
+      readonly planned: Planned | null;
+      readonly elapsed_ms: number;
+    }
+  | { readonly type: "opened"; readonly id: number; readonly document: unknown; readonly problem: string | null };
+
+/** The choice that a text of a document means, whatever its case; undefined when there is none. */
+export function choiceOf<C extends Choice>(choices: readonly C[], text: string): C | undefined {
+  const wanted = text.trim().toLowerCase();
+  if (wanted === "") return undefined;
+  return choices.find((choice) =>
+    [choice.id, choice.name, ...(choice.also ?? [])].some((spelling) => spelling.toLowerCase() === wanted),
+  );
+}

@@ -1,0 +1,123 @@
+import { useCallback, useEffect, useRef, useState } from "react";
+import type { JobDocument } from "../job/to-document.ts";
+import type { Catalogue, EngineReply, EngineRequest, Planned, WordedIssue } from "./messages.ts";
+
+/** How long [ms] the page waits after a keystroke before it asks again. */
+const DEBOUNCE_MS = 150;
+
+/** What the page knows from the engine. */
+export interface EngineView {
+  readonly catalogue: Catalogue | null;
+  /** Issues of the latest document answered. */
+  readonly issues: readonly WordedIssue[];
+  readonly echoes: Readonly<Record<string, string>>;
+  /** The last plan that could be computed; it stays while an issue blocks a newer one. */
+  readonly planned: Planned | null;
+  /** True when `planned` belongs to an earlier document than the one on the form. */
+  readonly waiting: boolean;
+  /** True when the latest answer was blocked by an issue. */
+  readonly blocked: boolean;
+  /** True when the engine broke down: a fault in the program, not in the job. */
+  readonly failed: boolean;
+  readonly elapsed_ms: number | null;
+  /** Reads a file's text, JSON or YAML, into a document. */
+  open(text: string): Promise<{ readonly document: unknown; readonly problem: string | null }>;
+}
+
+type PlanReply = Extract<EngineReply, { type: "plan" }>;
+type OpenReply = Extract<EngineReply, { type: "opened" }>;
+
+/** Keeps an engine at work on the document: one question at a time, the newest next, stale answers dropped. */
+export function useEngine(document: JobDocument): EngineView {
+  const worker = useRef<Worker | null>(null);
+  const newest = useRef(0);
+  const busy = useRef(false);
+  const next = useRef<EngineRequest | null>(null);
+  const opening = useRef(new Map<number, (reply: OpenReply) => void>());
+  const [catalogue, setCatalogue] = useState<Catalogue | null>(null);
+  const [answer, setAnswer] = useState<PlanReply | null>(null);
+  const [planned, setPlanned] = useState<Planned | null>(null);
+  const [asked, setAsked] = useState(0);
+  const [failed, setFailed] = useState(false);
+
+  const ask = useCallback((request: EngineRequest) => {
+    if (busy.current) {
+      next.current = request;
+      return;
+    }
+    busy.current = true;
+    worker.current?.postMessage(request);
+  }, []);
+
+  useEffect(() => {
+    const started = new Worker(new URL("./engine.worker.ts", import.meta.url), { type: "module" });
+    started.onmessage = (event: MessageEvent<EngineReply>) => {
+      const reply = event.data;
+      if (reply.type === "catalogue") setCatalogue(reply.catalogue);
+      else if (reply.type === "opened") {
+        opening.current.get(reply.id)?.(reply);
+        opening.current.delete(reply.id);
+      } else {
+        busy.current = false;
+        if (reply.id === newest.current) {
+          setFailed(false);
+          setAnswer(reply);
+          if (reply.planned !== null) setPlanned(reply.planned);
+        }
+        const waiting = next.current;
+        next.current = null;
+        if (waiting !== null) ask(waiting);
+      }
+    };
+    started.onerror = () => {
+      busy.current = false;
+      setFailed(true);
+    };
+    worker.current = started;
+    return () => {
+      started.terminate();
+      worker.current = null;
+      busy.current = false;
+    };
+  }, [ask]);
+
+  const text = JSON.stringify(document);
+  useEffect(() => {
+    const first = newest.current === 0;
+    newest.current += 1;
+    const id = newest.current;
+    setAsked(id);
+    const timer = setTimeout(
+      () => {
+        ask({ type: "plan", id, document: JSON.parse(text) as JobDocument });
+      },
+      first ? 0 : DEBOUNCE_MS,
+    );
+    return () => {
+      clearTimeout(timer);
+    };
+  }, [text, ask]);
+
+  const open = useCallback(
+    (contents: string) =>
+      new Promise<OpenReply>((resolve) => {
+        const id = Date.now() + opening.current.size;
+        opening.current.set(id, resolve);
+        worker.current?.postMessage({ type: "open", id, text: contents } satisfies EngineRequest);
+      }),
+    [],
+  );
+
+  const blocked = answer !== null && answer.planned === null;
+  return {
+    catalogue,
+    issues: answer?.issues ?? [],
+    echoes: answer?.echoes ?? {},
+    planned,
+    waiting: answer === null || answer.id !== asked || blocked,
+    blocked,
+    failed,
+    elapsed_ms: answer?.elapsed_ms ?? null,
+    open,
+  };
+}

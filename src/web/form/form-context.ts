@@ -1,0 +1,44 @@
+import { createContext, useContext } from "react";
+import type { Dispatch } from "react";
+import type { Catalogue, WordedIssue } from "../engine/messages.ts";
+import type { Draft } from "../job/draft.ts";
+import type { JobAction } from "../job/job-state.ts";
+
+/** What every group of the form shares. */
+export interface FormView {
+  readonly draft: Draft;
+  readonly dispatch: Dispatch<JobAction>;
+  readonly catalogue: Catalogue | null;
+  readonly issues: readonly WordedIssue[];
+  readonly echoes: Readonly<Record<string, string>>;
+}
+
+/** Carries the form's view to its fields. */
+export const FormContext = createContext<FormView | null>(null);
+
+/** The form's view; only inside the form. */
+export function useForm(): FormView {
+  const view = useContext(FormContext);
+  if (view === null) throw new Error("form fields live inside the form");
+  return view;
+}
+
+/** The id of the field that a document path is typed into. */
+export function fieldId(path: string): string {
+  return `field-${path.replaceAll(/[^A-Za-z0-9]+/g, "-").replace(/-$/, "")}`;
+}
+
+/**
+ * Issues that belong beside a field: those of its own path and of paths under it. A field may stand for several paths
+ * (a reading's value and unit).
+ */
+export function issuesOf(issues: readonly WordedIssue[], path: string): readonly WordedIssue[] {
+  return issues.filter(({ path: at }) => at === path || at.startsWith(`${path}.`) || at.startsWith(`${path}[`));
+}
+
+/** Moves the keyboard to an element once the page has been drawn again, so that it is never lost with a removed row. */
+export function focusSoon(id: string): void {
+  requestAnimationFrame(() => {
+    document.getElementById(id)?.focus();
+  });
+}

@@ -1,0 +1,139 @@
+/** A quantity as typed: the text in the box and the unit chosen beside it ("" when the text carries its own). */
+export interface Typed {
+  readonly text: string;
+  readonly unit: string;
+}
+
+/** One row of the readings table, as typed. */
+export interface ReadingRow {
+  /** Stable key of the row on the page; never part of the document. */
+  readonly key: string;
+  readonly parameter: string;
+  readonly value: Typed;
+}
+
+/** One product of the mix, as typed. */
+export interface MixRow {
+  readonly key: string;
+  readonly active: string;
+  readonly form: string;
+  readonly strength: Typed;
+  readonly rate: Typed;
+  readonly formulation: string;
+  readonly price: Typed;
+}
+
+/** One conditioner the adviser is willing to use, as typed. */
+export interface ConditionerRow {
+  readonly key: string;
+  readonly chemistry: string;
+  readonly form: string;
+  readonly price: Typed;
+}
+
+/** Where a draft came from, so that a sample stays labelled as one. */
+export type Origin = "sample" | "file" | "own";
+
+/** The job as the form holds it: every text exactly as typed. */
+export interface Draft {
+  readonly origin: Origin;
+  readonly water: {
+    readonly source: string;
+    readonly sampled: string;
+    readonly method: string;
+    readonly readings: readonly ReadingRow[];
+  };
+  readonly spray: {
+    readonly volume: Typed;
+    readonly leastVolume: Typed;
+    readonly tank: Typed;
+    readonly area: Typed;
+    readonly temperature: Typed;
+    readonly holdingTime: Typed;
+    readonly jar: Typed;
+  };
+  readonly mix: readonly MixRow[];
+  /** False: every built-in chemistry is tried and the rows rest. */
+  readonly listsConditioners: boolean;
+  readonly conditioners: readonly ConditionerRow[];
+  readonly aim: { readonly freeShare: string; readonly confidence: string; readonly where: string };
+  /** "yes", "no" or "" for not said. */
+  readonly volatilityRules: string;
+}
+
+let lastKey = 0;
+
+/** A key no other row on this page has. */
+export function newKey(): string {
+  lastKey += 1;
+  return `row-${String(Date.now())}-${String(lastKey)}`;
+}
+
+/** An empty quantity with a unit ready beside it. */
+export function blank(unit: string): Typed {
+  return { text: "", unit };
+}
+
+/** The readings a farm water test usually carries, in the order of a laboratory report. */
+const USUAL_READINGS: readonly (readonly [parameter: string, unit: string])[] = [
+  ["pH", ""],
+  ["conductivity", "µS/cm"],
+  ["hardness", "mg/L as CaCO3"],
+  ["calcium", "mg/L"],
+  ["magnesium", "mg/L"],
+  ["sodium", "mg/L"],
+  ["iron", "mg/L"],
+  ["alkalinity", "mg/L as CaCO3"],
+  ["sulfate", "mg/L"],
+  ["chloride", "mg/L"],
+];
+
+/** A reading row, empty unless a parameter is named. */
+export function blankReading(parameter = "", unit = "mg/L"): ReadingRow {
+  return { key: newKey(), parameter, value: blank(unit) };
+}
+
+/** An empty product row. */
+export function blankProduct(): MixRow {
+  return {
+    key: newKey(),
+    active: "",
+    form: "",
+    strength: blank("g/L"),
+    rate: blank("L/ha"),
+    formulation: "",
+    price: blank("/L"),
+  };
+}
+
+/** An empty conditioner row. */
+export function blankConditioner(): ConditionerRow {
+  return { key: newKey(), chemistry: "", form: "", price: blank("/kg") };
+}
+
+/** A job with nothing filled in but the usual questions. */
+export function blankDraft(): Draft {
+  return {
+    origin: "own",
+    water: {
+      source: "",
+      sampled: "",
+      method: "laboratory",
+      readings: USUAL_READINGS.map(([parameter, unit]) => blankReading(parameter, unit)),
+    },
+    spray: {
+      volume: blank("L/ha"),
+      leastVolume: blank("L/ha"),
+      tank: blank("L"),
+      area: blank("ha"),
+      temperature: blank("°C"),
+      holdingTime: blank("h"),
+      jar: blank("L"),
+    },
+    mix: [blankProduct()],
+    listsConditioners: false,
+    conditioners: [],
+    aim: { freeShare: "0.95", confidence: "0.9", where: "on the leaf" },
+    volatilityRules: "",
+  };
+}

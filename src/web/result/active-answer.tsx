@@ -1,0 +1,196 @@
+import type { ReactElement } from "react";
+import type { ActiveVerdict, DryingStep, Share, TankState } from "../../agronomy/index.ts";
+import { Evidence, Rule, SourceLink } from "./evidence.tsx";
+import { fillOf, Swatch } from "./patterns.tsx";
+import type { Fill } from "./patterns.tsx";
+import { SharePicture } from "./share-picture.tsx";
+import { clockWords, endsWords, figure, heldParts, heldWords, holderWords, inHundred, rangeWords } from "./words.ts";
+
+interface ActiveAnswerProps {
+  readonly verdict: ActiveVerdict;
+  readonly path: readonly DryingStep[];
+  readonly tank: TankState;
+  /** Keeps ids apart when the same active is shown for two programmes. */
+  readonly idPrefix: string;
+}
+
+/** The three answers for one active, side by side and never blended. */
+export function ActiveAnswer({ verdict, path, tank, idPrefix }: ActiveAnswerProps): ReactElement {
+  const ends = endsWords(verdict.onLeaf, verdict.name);
+  const strongest = path.at(-1)?.factor;
+  const id = `${idPrefix}-${verdict.active}`;
+  return (
+    <article className="active" aria-labelledby={id}>
+      <h4 id={id}>{verdict.name}</h4>
+      <Answer where="In the tank" share={verdict.inTank} />
+      <SharePicture id={`${id}-picture`} verdict={verdict} path={path} />
+      <Answer where="On the leaf" share={verdict.onLeaf} />
+      {ends !== null && <p>{ends}</p>}
+      <Legend verdict={verdict} unsure={ends !== null} />
+      {strongest !== undefined && verdict.onLeaf.free !== null && (
+        <p className="about">
+          Thin line: the free share while the drop dries to 1/{figure(strongest, 2)} of its water. Upright line: where it
+          lands.
+        </p>
+      )}
+      <div className="answer">
+        <h5>By the clock</h5>
+        <p>
+          {clockWords(verdict.byClock)} <Evidence of={verdict.byClock.evidence} />{" "}
+          {verdict.byClock.sources.map((source) => (
+            <SourceLink key={source} source={source} />
+          ))}
+        </p>
+        {verdict.byClock.intact !== null && verdict.byClock.why !== null && <p className="about">{verdict.byClock.why}</p>}
+      </div>
+      {verdict.rules.length > 0 && (
+        <ul className="rules">
+          {verdict.rules.map((rule) => (
+            <Rule key={rule.id} rule={rule} />
+          ))}
+        </ul>
+      )}
+      <Numbers verdict={verdict} path={path} tank={tank} />
+    </article>
+  );
+}
+
+function Answer({ where, share }: { where: string; share: Share }): ReactElement {
+  const range = rangeWords(share);
+  return (
+    <div className="answer">
+      <h5>{where}</h5>
+      {share.free === null ? (
+        <p className="figure-line">
+          <span className="figure">Not known.</span> {share.why} <Evidence of={share.evidence} />
+        </p>
+      ) : (
+        <>
+          <p className="figure-line">
+            <span className="figure">{inHundred(share.free)}</span> <span className="unit">in 100 free</span>
+            {range !== null && <span className="unit"> ({range})</span>}
+            {heldWords(share.heldBy) !== "" && <span>. Held: {heldWords(share.heldBy)}</span>}. <Evidence of={share.evidence} />
+          </p>
+          {share.why !== null && <p className="about">{share.why}</p>}
+        </>
+      )}
+    </div>
+  );
+}
+
+/** What the fills mean, in words. */
+function Legend({ verdict, unsure }: { verdict: ActiveVerdict; unsure: boolean }): ReactElement {
+  const holders = new Map<string, Fill>();
+  for (const share of [verdict.inTank, verdict.onLeaf, verdict.onLeaf.withoutSolid, verdict.onLeaf.withSolid]) {
+    for (const [holder, part] of heldParts(share?.heldBy ?? {})) {
+      if (part >= 0.005) holders.set(holder, fillOf(holder));
+    }
+  }
+  return (
+    <ul className="legend">
+      <li>
+        <Swatch fill="free" /> free
+      </li>
+      {[...holders].map(([holder, fill]) => (
+        <li key={holder}>
+          <Swatch fill={fill} /> {holder.startsWith("undissolved") ? holder : `held ${holderWords(holder)}`}
+        </li>
+      ))}
+      {unsure && (
+        <li>
+          <Swatch fill="unsure" /> not known: held if the calcium salt forms
+        </li>
+      )}
+    </ul>
+  );
+}
+
+/** The figures behind the picture, as tables. */
+function Numbers({ verdict, path, tank }: Omit<ActiveAnswerProps, "idPrefix">): ReactElement {
+  const rows: readonly (readonly [string, Pick<Share, "free" | "heldBy"> | null])[] = [
+    ["in the tank", verdict.inTank],
+    ["on the leaf, central", verdict.onLeaf],
+    ["on the leaf, salt never forms", verdict.onLeaf.withoutSolid],
+    ["on the leaf, salt forms at once", verdict.onLeaf.withSolid],
+  ];
+  const solids = tank.solids.map((solid) => `${solid.name} ${figure(solid.amount_molPerL * 1000)} mmol/L`);
+  return (
+    <details>
+      <summary>The numbers for {verdict.name}</summary>
+      <p>
+        Free share = active bound to nothing but hydrogen, sodium, potassium or ammonium ÷ all of the active.
+        {verdict.inTank.free !== null &&
+          ` In the tank: ${figure(1000 * verdict.inTank.free * verdict.concentration_molPerL, 4)} ÷ ${figure(1000 * verdict.concentration_molPerL, 4)} mmol/L = ${figure(verdict.inTank.free)}.`}{" "}
+        <Evidence of="computed" />
+      </p>
+      <p>
+        Tank: pH {figure(tank.pH)}, ionic strength {figure(tank.ionicStrength_molPerL)} mol/L, solids:{" "}
+        {solids.length === 0 ? "none" : solids.join(", ")}.
+        {tank.extrapolated && " Activity coefficients are used beyond the range they were fitted to."}
+      </p>
+      <div className="table" role="region" aria-label={`Shares of ${verdict.name}`} tabIndex={0}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Where</th>
+              <th scope="col">Free, share of 1</th>
+              <th scope="col">Held, share of 1</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(([where, share]) => (
+              <tr key={where}>
+                <th scope="row">{where}</th>
+                <td>{share === null || share.free === null ? "not known" : figure(share.free)}</td>
+                <td>
+                  {share === null || share.free === null
+                    ? "not known"
+                    : heldParts(share.heldBy)
+                        .map(([holder, part]) => `${holder} ${figure(part)}`)
+                        .join(", ") || "nothing"}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {verdict.onLeaf.free !== null && <DryingTable verdict={verdict} path={path} />}
+    </details>
+  );
+}
+
+function DryingTable({ verdict, path }: { verdict: ActiveVerdict; path: readonly DryingStep[] }): ReactElement {
+  return (
+    <div className="table" role="region" aria-label={`Drying path of ${verdict.name}`} tabIndex={0}>
+      <table>
+        <caption>The drop as it dries</caption>
+        <thead>
+          <tr>
+            <th scope="col">Times stronger</th>
+            <th scope="col">Free, share of 1</th>
+            <th scope="col">pH</th>
+            <th scope="col">Ionic strength, mol/L</th>
+            <th scope="col">Solids</th>
+          </tr>
+        </thead>
+        <tbody>
+          {path.map((step) => {
+            const free = step.free[verdict.active] ?? null;
+            return (
+              <tr key={step.factor}>
+                <th scope="row">{figure(step.factor, 2)}</th>
+                <td>{free === null ? "not known" : figure(free)}</td>
+                <td>{figure(step.pH)}</td>
+                <td>
+                  {figure(step.ionicStrength_molPerL)}
+                  {step.extrapolated && " (beyond the fitted range)"}
+                </td>
+                <td>{step.solids.map((solid) => solid.name).join(", ") || "none"}</td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </div>
+  );
+}

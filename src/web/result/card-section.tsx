@@ -1,0 +1,41 @@
+import { useLayoutEffect, useRef } from "react";
+import type { ReactElement } from "react";
+import { cardHtml } from "../../report/index.ts";
+import type { FillCard } from "../../report/index.ts";
+import { Section } from "../form/section.tsx";
+
+/** The one page for the operator. Printing the page prints this card and nothing else. */
+export function CardSection({ card }: { card: FillCard | null }): ReactElement {
+  const place = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    const host = place.current;
+    if (host === null || card === null) return;
+    const root = host.shadowRoot ?? host.attachShadow({ mode: "open" });
+    root.innerHTML = shadowOf(cardHtml(card));
+  }, [card]);
+  return (
+    <Section id="section-card" title="Fill card" lead="For the operator. Prints on one page, A4 or Letter.">
+      <button
+        type="button"
+        onClick={() => {
+          window.print();
+        }}
+      >
+        Print the card
+      </button>
+      {card === null && <p>No card: pick a way out.</p>}
+      <div ref={place} className="card-sheet" data-testid="card" />
+    </Section>
+  );
+}
+
+/** The card's own style and body, without the page around it; its text is escaped where it is made. */
+function shadowOf(page: string): string {
+  const parsed = new DOMParser().parseFromString(page, "text/html");
+  const style = parsed.querySelector("style")?.textContent ?? "";
+  const card = parsed.querySelector(".card");
+  // One page has one main part, and its first heading stands under those of the page around it.
+  const body = card === null ? "" : card.innerHTML.replace(/<(\/?)h1/g, "<$1h4").replace(/<(\/?)h2/g, "<$1h5");
+  const scoped = style.replace(/@page[^}]*}/, "").replace(/\bbody\b/g, ":host").replace(/\bh1\b/g, "h4").replace(/\bh2\b/g, "h5");
+  return `<style>${scoped} @media screen { :host { padding: 0; } .card { width: auto; } .amounts, li.step { flex-wrap: wrap; } }</style><div class="card">${body}</div>`;
+}

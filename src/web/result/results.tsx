@@ -1,0 +1,106 @@
+import type { ReactElement, ReactNode } from "react";
+import type { Plan, Programme } from "../../agronomy/index.ts";
+import type { Planned } from "../engine/messages.ts";
+import { Section } from "../form/section.tsx";
+import { ActiveAnswer } from "./active-answer.tsx";
+import { CardSection } from "./card-section.tsx";
+import { Cautions, Jar, LoadTable, Order } from "./filling.tsx";
+import { Sources, WaterFacts } from "./water-facts.tsx";
+import { programmeWords, WaysOut } from "./ways-out.tsx";
+
+interface ResultsProps {
+  readonly planned: Planned;
+  readonly picked: Programme;
+  readonly onPick: (id: string) => void;
+  readonly sampleNote: ReactNode;
+}
+
+/** Everything that follows from the job. */
+export function Results({ planned, picked, onPick, sampleNote }: ResultsProps): ReactElement {
+  const { plan, aim } = planned;
+  const nothingAdded = plan.programmes.find((programme) => programme.kind === "none");
+  const { order, loads, jar, cautions } = picked.filling;
+  const pickedWords = programmeWords(picked);
+  return (
+    <>
+      {sampleNote}
+      <Section id="section-answers" title="Three answers" lead="The tank as planned, nothing added.">
+        {plan.actives.map((verdict) => (
+          <ActiveAnswer
+            key={verdict.active}
+            idPrefix="planned"
+            verdict={verdict}
+            path={nothingAdded?.path ?? []}
+            tank={plan.tank}
+          />
+        ))}
+      </Section>
+      <Section id="section-ways" title="Ways out">
+        {plan.chosen === null && <p className="message message-warning">Nothing tried meets the aim.</p>}
+        <WaysOut programmes={plan.programmes} aim={aim} picked={picked.id} onPick={onPick} />
+        {picked.kind !== "none" && (
+          <details className="with-picked">
+            <summary>The three answers with {pickedWords}</summary>
+            {picked.actives.map((verdict) => (
+              <ActiveAnswer
+                key={verdict.active}
+                idPrefix="picked"
+                verdict={verdict}
+                path={picked.path}
+                tank={picked.tank}
+              />
+            ))}
+          </details>
+        )}
+      </Section>
+      <Section id="section-order" title="Filling order" lead={`For: ${pickedWords}.`}>
+        <Order order={order} />
+        {cautions.length > 0 && (
+          <>
+            <h4>Cautions</h4>
+            <Cautions cautions={cautions} />
+          </>
+        )}
+      </Section>
+      <Section id="section-loads" title="Loads" lead={`For: ${pickedWords}.`}>
+        <LoadTable loads={loads} />
+        <h4>Jar test</h4>
+        <Jar jar={jar} />
+      </Section>
+      <CardSection card={planned.cards[picked.id] ?? null} />
+      <Section id="section-water-facts" title="The water, checked">
+        <WaterFacts water={plan.water} />
+      </Section>
+      <Section id="section-sources" title="Sources" lead="Exactly those this result rests on.">
+        <Sources sources={plan.sources} />
+        <Versions plan={plan} />
+      </Section>
+    </>
+  );
+}
+
+function Versions({ plan }: { plan: Plan }): ReactElement {
+  const save = (): void => {
+    saveText("plan.json", `${JSON.stringify(plan, null, 2)}\n`, "application/json");
+  };
+  return (
+    <p className="versions">
+      Hardstand {plan.versions.hardstand}, data {plan.versions.data}.{" "}
+      <button type="button" className="quiet" onClick={save}>
+        Save the result (JSON)
+      </button>
+    </p>
+  );
+}
+
+/** Hands a text to the person as a file. */
+export function saveText(name: string, text: string, type: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name;
+  link.click();
+  setTimeout(() => {
+    URL.revokeObjectURL(address);
+  }, 10_000);
+}

@@ -1,0 +1,104 @@
+import type { ReactElement } from "react";
+import type { Plan, SourceUsed } from "../../agronomy/index.ts";
+import { Evidence, SourceLink } from "./evidence.tsx";
+import { Formula } from "./formula.tsx";
+import { figure } from "./words.ts";
+
+/** The completed water: what was read, what was taken for granted. */
+export function WaterFacts({ water }: { water: Plan["water"] }): ReactElement {
+  return (
+    <>
+      <dl className="facts">
+        <div>
+          <dt>Hardness</dt>
+          <dd>
+            <span className="figure">{figure(water.hardness_mgPerL_asCaCO3)}</span>{" "}
+            <span className="unit">
+              <Formula text="mg/L as CaCO3" />
+            </span>
+          </dd>
+        </div>
+        <div>
+          <dt>Alkalinity</dt>
+          <dd>
+            <span className="figure">{figure(water.alkalinity_mgPerL_asCaCO3)}</span>{" "}
+            <span className="unit">
+              <Formula text="mg/L as CaCO3" />
+            </span>
+          </dd>
+        </div>
+        <div>
+          <dt>pH</dt>
+          <dd>
+            <span className="figure">{figure(water.pH)}</span>
+          </dd>
+        </div>
+        <div>
+          <dt>Charge balance</dt>
+          <dd>
+            {water.chargeBalance_percent === null ? (
+              "not known: too little was measured"
+            ) : (
+              <>
+                <span className="figure">{figure(water.chargeBalance_percent, 2)}</span> <span className="unit">%</span>
+              </>
+            )}
+          </dd>
+        </div>
+      </dl>
+      {water.assumptions.length > 0 && (
+        <>
+          <h4>Taken for granted</h4>
+          <ul className="assumptions">
+            {water.assumptions.map((a) => (
+              <li key={`${a.code} ${a.about}`}>
+                {a.why}{" "}
+                <span className="about">
+                  <Formula text={a.about} />: {figure(a.value)} {a.unit}, from {figure(a.low)} to {figure(a.high)}.
+                </span>{" "}
+                <Evidence of={a.evidence} /> <SourceLink source={a.source} />
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      <details>
+        <summary>Ions put into the calculation</summary>
+        <div className="table" role="region" aria-label="Ions" tabIndex={0}>
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Total of</th>
+                <th scope="col">mmol/L</th>
+              </tr>
+            </thead>
+            <tbody>
+              {Object.entries(water.ions_molPerL).map(([ion, amount]) => (
+                <tr key={ion}>
+                  <th scope="row">
+                    <Formula text={ion} />
+                  </th>
+                  <td>{figure(1000 * amount)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      </details>
+    </>
+  );
+}
+
+/** Exactly the sources this result rests on. */
+export function Sources({ sources }: { sources: readonly SourceUsed[] }): ReactElement {
+  return (
+    <ol className="sources">
+      {sources.map((source) => (
+        <li key={source.key} id={`source-${source.key}`} tabIndex={-1}>
+          <strong>{source.key}</strong> {source.citation}
+          {source.fromMemory && " From memory: not seen in a public document."}
+        </li>
+      ))}
+    </ol>
+  );
+}

@@ -1,0 +1,136 @@
+import { useRef, useState } from "react";
+import type { Dispatch, ReactElement } from "react";
+import type { EngineView } from "./engine/use-engine.ts";
+import { blankDraft } from "./job/draft.ts";
+import { draftOf } from "./job/from-document.ts";
+import type { JobAction, JobState } from "./job/job-state.ts";
+import type { JobDocument } from "./job/to-document.ts";
+import { saveText } from "./result/results.tsx";
+import { SAMPLES } from "./samples.ts";
+
+interface ToolbarProps {
+  readonly state: JobState;
+  readonly dispatch: Dispatch<JobAction>;
+  readonly engine: EngineView;
+  /** False when the browser refused to keep the job. */
+  readonly kept: boolean;
+  readonly outdoor: boolean;
+  readonly onOutdoor: (outdoor: boolean) => void;
+  readonly document: JobDocument;
+}
+
+/** Largest file opened [bytes]: the same limit as on the command line. */
+const MOST_BYTES = 1_000_000;
+
+/** The head of the page: open, save, undo, samples, and the mode for bright light. */
+export function Toolbar(props: ToolbarProps): ReactElement {
+  const { state, dispatch, engine, kept, outdoor, onOutdoor, document } = props;
+  const file = useRef<HTMLInputElement>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const last = state.undo.at(-1);
+  const open = async (chosen: File): Promise<void> => {
+    if (chosen.size > MOST_BYTES) {
+      setProblem(`${chosen.name} is ${String(Math.round(chosen.size / 1000))} kB; a job is at most 1000 kB.`);
+      return;
+    }
+    const read = await engine.open(await chosen.text());
+    setProblem(read.problem);
+    if (read.problem !== null) return;
+    dispatch({ type: "step", what: `${chosen.name} opened`, change: () => draftOf(read.document, "file") });
+  };
+  return (
+    <header className="toolbar">
+      <h1 tabIndex={-1}>Hardstand</h1>
+      <p className="about">What the water does to the spray, and the way out.</p>
+      <div className="tools">
+        <label className="tool-select">
+          <span>Sample</span>
+          <select
+            value=""
+            onChange={(event) => {
+              const sample = SAMPLES.find((s) => s.name === event.target.value);
+              if (sample === undefined) return;
+              dispatch({
+                type: "step",
+                what: `${sample.name} opened`,
+                change: () => draftOf(sample.document, "sample"),
+              });
+            }}
+          >
+            <option value="">open a sample</option>
+            {SAMPLES.map((sample) => (
+              <option key={sample.name} value={sample.name}>
+                {sample.name}
+              </option>
+            ))}
+          </select>
+        </label>
+        <button
+          type="button"
+          onClick={() => {
+            dispatch({ type: "step", what: "Blank job begun", change: blankDraft });
+          }}
+        >
+          Blank job
+        </button>
+        <button type="button" onClick={() => file.current?.click()}>
+          Open file
+        </button>
+        <input
+          ref={file}
+          type="file"
+          className="visually-hidden"
+          aria-label="Job file"
+          tabIndex={-1}
+          accept=".json,.yaml,.yml"
+          onChange={(event) => {
+            const chosen = event.target.files?.[0];
+            event.target.value = "";
+            if (chosen !== undefined) void open(chosen);
+          }}
+        />
+        <button
+          type="button"
+          onClick={() => {
+            saveText("job.json", `${JSON.stringify(document, null, 2)}\n`, "application/json");
+          }}
+        >
+          Save job
+        </button>
+        <label className="tool-check">
+          <input
+            type="checkbox"
+            checked={outdoor}
+            onChange={(event) => {
+              onOutdoor(event.target.checked);
+            }}
+          />
+          Bright light
+        </label>
+      </div>
+      {last !== undefined && (
+        <p className="undo" role="status">
+          {last.what}.{" "}
+          <button
+            type="button"
+            onClick={() => {
+              dispatch({ type: "undo" });
+            }}
+          >
+            Undo
+          </button>
+        </p>
+      )}
+      {problem !== null && (
+        <p className="message message-error" role="alert">
+          {problem}
+        </p>
+      )}
+      {!kept && (
+        <p className="message message-warning">
+          This browser does not keep the job. Save it as a file before you leave.
+        </p>
+      )}
+    </header>
+  );
+}
