@@ -1,10 +1,12 @@
 /**
  * Finds a Chromium-like browser for the browser tests, or gets one: `findBrowser()` looks, `needBrowser()` installs.
- * Plain Node without packages where it can.
  */
-import { accessSync, constants, existsSync } from "node:fs";
+import { spawnSync } from "node:child_process";
+import { accessSync, constants, existsSync, statSync } from "node:fs";
 import { delimiter, join } from "node:path";
-import { inProject, run } from "./project.mjs";
+import { inProject, run, runBin } from "./project.mjs";
+
+const suffix = process.platform === "win32" ? ".exe" : "";
 
 const names = [
   "chromium",
@@ -13,36 +15,44 @@ const names = [
   "google-chrome-stable",
   "microsoft-edge",
   "chrome",
-];
+  "msedge",
+].map((name) => name + suffix);
 
-const usualPlaces = [
-  "/usr/bin/chromium",
-  "/usr/bin/chromium-browser",
-  "/usr/bin/google-chrome",
-  "/snap/bin/chromium",
-  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
-  "/Applications/Chromium.app/Contents/MacOS/Chromium",
-  "/Applications/Microsoft Edge.app/Contents/MacOS/Microsoft Edge",
-  ...["PROGRAMFILES", "PROGRAMFILES(X86)", "LOCALAPPDATA"].flatMap((folder) =>
-    process.env[folder] === undefined
-      ? []
-      : [
-          join(process.env[folder], "Google/Chrome/Application/chrome.exe"),
-          join(process.env[folder], "Microsoft/Edge/Application/msedge.exe"),
-        ],
-  ),
-];
+/** Where browsers usually are, by system. */
+function usualPlaces() {
+  if (process.platform === "darwin") {
+    return ["Google Chrome", "Chromium", "Microsoft Edge"].map(
+      (name) => `/Applications/${name}.app/Contents/MacOS/${name}`,
+    );
+  }
+  if (process.platform === "win32") {
+    return ["PROGRAMFILES", "PROGRAMFILES(X86)", "LOCALAPPDATA"]
+      .flatMap((variable) => process.env[variable] ?? [])
+      .flatMap((folder) => [
+        join(folder, "Google/Chrome/Application/chrome.exe"),
+        join(folder, "Microsoft/Edge/Application/msedge.exe"),
+      ]);
+  }
+  return ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome", "/snap/bin/chromium"];
+}
 
-function canRun(path) {
+function isProgram(path) {
   try {
     accessSync(path, constants.X_OK);
-    return true;
+    return statSync(path).isFile();
   } catch {
     return false;
   }
 }
 
-/** The browser that the test library has put into its own store, if any. */
+/** Whether a program is there and starts. Some systems keep a stand-in that only says how to install the real one. */
+function canRun(path) {
+  if (!isProgram(path)) return false;
+  if (process.platform !== "linux") return true;
+  return spawnSync(path, ["--version"], { stdio: "ignore", timeout: 30_000 }).status === 0;
+}
+
+/** The browser that the test library has put into its own store, or null. */
 async function ownBrowser() {
   if (!existsSync(inProject("node_modules", "playwright-core"))) return null;
   const { chromium } = await import("playwright-core");
@@ -50,33 +60,52 @@ async function ownBrowser() {
   return path !== "" && canRun(path) ? path : null;
 }
 
-/** Path of an installed browser, or null. `HARDSTAND_BROWSER` wins when it is set. */
+/** Path of an installed browser, or null. When `HARDSTAND_BROWSER` is set, it is that one or none. */
 export async function findBrowser() {
-  const told = process.env.HARDSTAND_BROWSER;
-  if (told !== undefined && told !== "") return canRun(told) ? told : null;
+  const told = process.env.HARDSTAND_BROWSER ?? "";
+  if (told !== "") return canRun(told) ? told : null;
   const onPath = (process.env.PATH ?? "")
     .split(delimiter)
+    .filter((folder) => folder !== "")
     .flatMap((folder) => names.map((name) => join(folder, name)));
-  return [...usualPlaces, ...onPath].find(canRun) ?? (await ownBrowser());
+  const candidates = [...new Set([...usualPlaces(), ...onPath])];
+  return candidates.find(canRun) ?? (await ownBrowser());
 }
 
-/** Path of a browser, installing one when there is none: from Debian's packages as root, else by the test library. */
+/** Path of a browser, installing one when there is none: from the system's packages as root, else by the test library. */
 export async function needBrowser() {
   const found = await findBrowser();
   if (found !== null) return found;
-  if (process.getuid?.() === 0 && canRun("/usr/bin/apt-get")) {
+  const told = process.env.HARDSTAND_BROWSER ?? "";
+  if (told !== "") {
+    console.error(`HARDSTAND_BROWSER is set to ${told}, which cannot be run`);
+    return null;
+  }
+  if (process.getuid?.() === 0 && isProgram("/usr/bin/apt-get")) {
     console.error("no browser found: installing chromium from the system's packages");
     const quiet = { env: { DEBIAN_FRONTEND: "noninteractive" }, stdio: ["ignore", "ignore", "inherit"] };
     await run("apt-get", ["update", "-q"], quiet);
-    await run("apt-get", ["install", "-y", "-q", "--no-install-recommends", "chromium"], quiet);
+    // Without a font, text has no size and a test of the layout means nothing.
+    const packages = ["chromium", "fonts-liberation"];
+    await run("apt-get", ["install", "-y", "-q", "--no-install-recommends", ...packages], quiet);
     const installed = await findBrowser();
     if (installed !== null) return installed;
   }
   console.error("no browser found: asking the test library to install one");
-  await run(process.execPath, [
-    inProject("node_modules", "playwright-core", "cli.js"),
-    "install",
-    "chromium",
-  ]);
+  await runBin("playwright-core/cli.js", ["install", "chromium"]);
   return findBrowser();
 }
+
+/**
+ * Arguments with which the browser is started for a test: it speaks to nobody but the page, and as root, where its
+ * own sandbox cannot work, it runs without it.
+ */
+export const browserArguments = [
+  ...(process.getuid?.() === 0 ? ["--no-sandbox"] : []),
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];

@@ -16,6 +16,9 @@ export const inProject = (...parts) => join(root, ...parts);
 /** The version of the project, as in package.json. */
 export const version = JSON.parse(readFileSync(inProject("package.json"), "utf8")).version;
 
+/** Parts that are type-checked apart, each as `tsconfig.<part>.json`: what a part may use is what its types say. */
+export const typeChecks = ["kernel", "node", "web", "e2e"];
+
 /** Why this Node cannot run the project, or null when it can: 20.19 or later of 20, else 22.12 or later. */
 export function nodeVersionProblem(running = process.versions.node) {
   const [major = 0, minor = 0] = running.split(".").map(Number);

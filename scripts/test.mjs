@@ -4,96 +4,141 @@
  * `N passed, N failed`: the tests, and one for each other step.
  */
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
-import { install, inProject, needsInstall, nodeVersionProblem, run, runBin } from "./project.mjs";
+import { install, inProject, needsInstall, nodeVersionProblem, run, runBin, typeChecks } from "./project.mjs";
 
 let passed = 0;
 let failed = 0;
+const faults = [];
 
-function finish() {
-  console.log(`${passed} passed, ${failed} failed`);
-  process.exit(failed > 0 || passed === 0 ? 1 : 0);
+function heading(text) {
+  console.log(`\n== ${text}`);
 }
 
+const secondsSince = (started) => `${((Date.now() - started) / 1000).toFixed(1)} s`;
+
+function fail(count, what) {
+  failed += count;
+  faults.push(what);
+}
+
+function finish() {
+  if (failed === 0 && passed === 0) fail(1, "nothing was run");
+  if (faults.length > 0) {
+    heading("failed");
+    for (const fault of faults) console.log(fault);
+  }
+  console.log(`${passed} passed, ${failed} failed`);
+  // Set rather than exited with, so that all output is written first.
+  process.exitCode = failed > 0 ? 1 : 0;
+}
+
+/** Runs a step that passes or fails as a whole. @returns whether it passed. */
 async function step(name, work) {
   const started = Date.now();
-  console.log(`\n== ${name}`);
+  heading(name);
   const code = await work();
   if (code === 0) passed++;
-  else failed++;
-  console.log(
-    `== ${name}: ${code === 0 ? "done" : `FAILED (${code})`} in ${((Date.now() - started) / 1000).toFixed(1)} s`,
-  );
+  else fail(1, name);
+  console.log(`-- ${name}: ${code === 0 ? "passed" : "FAILED"} in ${secondsSince(started)}`);
   return code === 0;
 }
 
-/** Runs the tests of one or more projects and adds their counts. */
+/** The report of a test run as counts, or null when there is none to read. */
+function readReport(path) {
+  let report;
+  try {
+    report = JSON.parse(readFileSync(path, "utf8"));
+  } catch {
+    return null;
+  }
+  const files = report.testResults;
+  const statuses = files.flatMap((file) => file.assertionResults.map((test) => test.status));
+  const count = (wanted) => statuses.filter((status) => status === wanted).length;
+  // A file that could not be read, or whose set-up failed, has no failing test of its own.
+  const brokenFiles = files.filter(
+    (file) => file.status === "failed" && !file.assertionResults.some((test) => test.status === "failed"),
+  ).length;
+  const counts = { passed: count("passed"), failed: count("failed"), brokenFiles };
+  return { ...counts, notRun: statuses.length - counts.passed - counts.failed };
+}
+
+/** Runs the tests of some projects and adds their counts. A test that does not run counts as failed. */
 async function tests(name, projects, env = {}) {
   const started = Date.now();
-  const report = inProject("test-output", `${name}.json`);
-  rmSync(report, { force: true });
-  console.log(`\n== ${name} tests`);
+  const path = inProject("test-output", `${name.replaceAll(" ", "-")}.json`);
+  rmSync(path, { force: true });
+  heading(`${name} tests`);
   const code = await runBin(
     "vitest/vitest.mjs",
     [
       "run",
-      ...projects.flatMap((p) => ["--project", p]),
+      "--allowOnly=false",
+      ...projects.flatMap((project) => ["--project", project]),
       "--reporter=default",
       "--reporter=json",
-      `--outputFile.json=${report}`,
+      `--outputFile.json=${path}`,
     ],
-    { env: { ...env, NO_COLOR: "1" }, timeout_s: 900 },
+    { env, timeout_s: 420 },
   );
-  let counts = { numPassedTests: 0, numFailedTests: 0, numTotalTests: 0 };
-  try {
-    counts = JSON.parse(readFileSync(report, "utf8"));
-  } catch {
-    console.log(`== ${name} tests: no report was written`);
+  const report = readReport(path);
+  if (report === null) {
+    fail(1, `${name} tests: no report was written`);
+    return;
   }
-  passed += counts.numPassedTests;
-  failed += counts.numFailedTests;
-  const notRun = counts.numTotalTests - counts.numPassedTests - counts.numFailedTests;
-  if (notRun > 0) {
-    console.log(`== ${name} tests: ${notRun} did not run, which counts as failed`);
-    failed += notRun;
+  passed += report.passed;
+  const before = failed;
+  if (report.failed > 0) fail(report.failed, `${name} tests: ${report.failed} failed`);
+  if (report.notRun > 0) fail(report.notRun, `${name} tests: ${report.notRun} did not run`);
+  if (report.brokenFiles > 0)
+    fail(report.brokenFiles, `${name} tests: ${report.brokenFiles} files could not run`);
+  if (report.passed + report.failed === 0) fail(1, `${name} tests: there are none`);
+  else if (code !== 0 && failed === before) fail(1, `${name} tests: the run ended with an error`);
+  console.log(
+    `-- ${name} tests: ${report.passed} passed, ${failed - before} failed in ${secondsSince(started)}`,
+  );
+}
+
+/** Runs the tests that drive the built page. They are never left out: without a browser they fail. */
+async function browserTests() {
+  const { needBrowser } = await import("./find-browser.mjs");
+  const browser = await needBrowser();
+  if (browser === null) {
+    heading("browser tests");
+    console.log("no browser was found and none could be installed; HARDSTAND_BROWSER may name one");
+    fail(1, "browser tests: no browser");
+    return;
   }
-  // A file that could not even be read has no failing test of its own.
-  if (code !== 0 && counts.numFailedTests === 0 && notRun === 0) failed++;
-  if (code === 0 && counts.numTotalTests === 0) failed++;
-  console.log(
-    `== ${name} tests: ${counts.numPassedTests} passed, ${counts.numFailedTests} failed in ${((Date.now() - started) / 1000).toFixed(1)} s`,
-  );
-}
-
-const problem = nodeVersionProblem();
-if (problem !== null) {
-  console.log(problem);
-  failed++;
-  finish();
-}
-if (needsInstall() && !(await step("packages", () => install({})))) finish();
-
-mkdirSync(inProject("test-output"), { recursive: true });
-rmSync(inProject("test-output", "validation"), { recursive: true, force: true });
-
-await step("format", () => runBin("prettier/bin/prettier.cjs", ["--check", "--log-level", "warn", "."]));
-await step("lint", () => runBin("eslint/bin/eslint.js", ["--quiet", "."]));
-for (const part of ["kernel", "node", "web", "e2e"]) {
-  await step(`types: ${part}`, () => runBin("typescript/bin/tsc", ["-p", `tsconfig.${part}.json`]));
-}
-await step("build", () => run(process.execPath, [inProject("scripts", "build.mjs")]));
-await tests("unit", ["unit"]);
-await tests("checks", ["checks"]);
-const { needBrowser } = await import("./find-browser.mjs");
-const browser = await needBrowser();
-if (browser === null) {
-  console.log(
-    "\n== browser tests: FAILED, no browser was found and none could be installed. Set HARDSTAND_BROWSER.",
-  );
-  failed++;
-} else {
   await tests("browser", ["browser"], { HARDSTAND_BROWSER: browser });
 }
-await step("table of published values", () =>
-  run(process.execPath, [inProject("scripts", "validation-table.mjs")]),
-);
+
+async function main() {
+  const problem = nodeVersionProblem();
+  if (problem !== null) {
+    console.log(problem);
+    fail(1, "version of Node");
+    return;
+  }
+  if (needsInstall() && !(await step("packages", () => install()))) return;
+  // Rows of an earlier run must not pass for rows of this one.
+  rmSync(inProject("test-output"), { recursive: true, force: true });
+  mkdirSync(inProject("test-output"));
+
+  await step("format", () => runBin("prettier/bin/prettier.cjs", ["--check", "."]));
+  await step("lint", () => runBin("eslint/bin/eslint.js", ["."]));
+  for (const part of typeChecks) {
+    await step(`types: ${part}`, () => runBin("typescript/bin/tsc", ["-p", `tsconfig.${part}.json`]));
+  }
+  await step("build", () => run(process.execPath, [inProject("scripts", "build.mjs")]));
+  await tests("unit and reference", ["unit", "checks"]);
+  await browserTests();
+  await step("table of published values", () =>
+    run(process.execPath, [inProject("scripts", "validation-table.mjs")]),
+  );
+}
+
+try {
+  await main();
+} catch (error) {
+  fail(1, `the test script itself: ${error.stack}`);
+}
 finish();

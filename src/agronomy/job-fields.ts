@@ -82,6 +82,7 @@ export function describe(value: unknown): string {
     const keys = Object.keys(value);
     return keys.length === 0 ? "an empty object" : `an object with ${keys.slice(0, 4).join(", ")}`;
   }
+  // eslint-disable-next-line @typescript-eslint/no-base-to-string -- the value is what a person wrote, shown as it is
   const text = String(value);
   return text.length > 60 ? `${text.slice(0, 59)}…` : text;
 }
@@ -112,6 +113,7 @@ export function openFields(
       ...(near === null ? {} : { hint: `Did you mean “${near}”?` }),
     });
   }
+  // eslint-disable-next-line @typescript-eslint/no-unsafe-return -- the value is what a person wrote, shown as it is
   return { path, get: (key) => entries.get(key) ?? undefined, at: (key) => pathOf(path, key) };
 }
 

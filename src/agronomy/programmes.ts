@@ -131,7 +131,7 @@ export function conditioned(setting: Setting, candidate: Candidate): Computed<Dr
   const found = leastDose(freeAt, job.aim.freeShare, least, most);
   if (!found.ok) return found;
   const remarks: Remark[] = [];
-  let dose = most;
+  let dose: number;
   if (found.value.kind === "not known") {
     dose = Math.min(most, Math.max(least, record.usualDose?.low_gPerL ?? most));
     remarks.push({

@@ -7,13 +7,25 @@ const message = (...argv: string[]): string => {
 };
 
 test("help wins wherever it stands, and nothing at all asks for it", () => {
-  for (const argv of [[], ["-h"], ["--help"], ["plan", "-h"], ["plan", "job.yaml", "--json", "--help"], ["help"]]) {
+  for (const argv of [
+    [],
+    ["-h"],
+    ["--help"],
+    ["plan", "-h"],
+    ["plan", "job.yaml", "--json", "--help"],
+    ["help"],
+  ]) {
     expect(readArguments(argv), argv.join(" ")).toEqual({ kind: "help" });
   }
 });
 
 test("each command is understood", () => {
-  expect(readArguments(["plan", "job.yaml"])).toEqual({ kind: "plan", job: "job.yaml", form: { as: "text" }, strict: false });
+  expect(readArguments(["plan", "job.yaml"])).toEqual({
+    kind: "plan",
+    job: "job.yaml",
+    form: { as: "text" },
+    strict: false,
+  });
   expect(readArguments(["plan", "--json", "--strict", "-"])).toEqual({
     kind: "plan",
     job: "-",
@@ -21,9 +33,20 @@ test("each command is understood", () => {
     strict: true,
   });
   expect(readArguments(["plan", "job.yaml", "--card"])).toMatchObject({ form: { as: "card" } });
-  expect(readArguments(["plan", "job.yaml", "--html=out.html"])).toMatchObject({ form: { as: "html", file: "out.html" } });
-  expect(readArguments(["water", "job.yaml", "--json"])).toEqual({ kind: "water", job: "job.yaml", json: true, strict: false });
-  expect(readArguments(["speciate", "case.json", "--json"])).toEqual({ kind: "speciate", case: "case.json", strict: false });
+  expect(readArguments(["plan", "job.yaml", "--html=out.html"])).toMatchObject({
+    form: { as: "html", file: "out.html" },
+  });
+  expect(readArguments(["water", "job.yaml", "--json"])).toEqual({
+    kind: "water",
+    job: "job.yaml",
+    json: true,
+    strict: false,
+  });
+  expect(readArguments(["speciate", "case.json", "--json"])).toEqual({
+    kind: "speciate",
+    case: "case.json",
+    strict: false,
+  });
   expect(readArguments(["serve", "--port", "8080"])).toEqual({ kind: "serve", port: 8080 });
   expect(readArguments(["serve"])).toEqual({ kind: "serve", port: null });
   expect(readArguments(["--version"])).toEqual({ kind: "version" });

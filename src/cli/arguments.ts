@@ -42,7 +42,11 @@ const wrong = (message: string): Request => ({ kind: "wrong", message });
 export function readArguments(argv: readonly string[]): Request {
   const end = argv.indexOf("--");
   const before = end === -1 ? argv : argv.slice(0, end);
-  if (argv.length === 0 || before.some((word) => word === "-h" || word === "--help") || before[0] === "help") {
+  if (
+    argv.length === 0 ||
+    before.some((word) => word === "-h" || word === "--help") ||
+    before[0] === "help"
+  ) {
     return { kind: "help" };
   }
   let parsed;
@@ -55,7 +59,8 @@ export function readArguments(argv: readonly string[]): Request {
   if (values.version === true) return { kind: "version" };
   const [command, document, ...more] = positionals;
   if (command === undefined) return wrong(`No command given. Known commands: ${COMMANDS.join(", ")}.`);
-  if (command === "flasks") return wrong("“flasks” is not in this version yet. The demonstration comes later.");
+  if (command === "flasks")
+    return wrong("“flasks” is not in this version yet. The demonstration comes later.");
   const takes = TAKES[command];
   if (takes === undefined) return wrong(commandMessage(command));
   if (values.pdf !== undefined) {
@@ -63,11 +68,16 @@ export function readArguments(argv: readonly string[]): Request {
   }
   const strange = Object.keys(values).find((name) => !takes.includes(name));
   if (strange !== undefined) {
-    return wrong(`“${command}” takes no --${strange}. It takes: ${takes.map((one) => `--${one}`).join(", ")}.`);
+    return wrong(
+      `“${command}” takes no --${strange}. It takes: ${takes.map((one) => `--${one}`).join(", ")}.`,
+    );
   }
-  if (command === "serve") return document === undefined ? serveRequest(values.port) : wrong("“serve” takes no file.");
+  if (command === "serve")
+    return document === undefined ? serveRequest(values.port) : wrong("“serve” takes no file.");
   if (document === undefined) {
-    return wrong(`“${command}” needs a file, or - for standard input: hardstand ${command} ${command === "speciate" ? "case.json --json" : "job.yaml"}`);
+    return wrong(
+      `“${command}” needs a file, or - for standard input: hardstand ${command} ${command === "speciate" ? "case.json --json" : "job.yaml"}`,
+    );
   }
   if (more.length > 0) return wrong(`One file at a time: received ${[document, ...more].join(" and ")}.`);
   const strict = values.strict === true;
@@ -83,12 +93,18 @@ function planRequest(
   strict: boolean,
 ): Request {
   const forms = (["json", "card", "html"] as const).filter((name) => values[name] !== undefined);
-  if (forms.length > 1) return wrong(`One form at a time: received ${forms.map((one) => `--${one}`).join(" and ")}.`);
+  if (forms.length > 1)
+    return wrong(`One form at a time: received ${forms.map((one) => `--${one}`).join(" and ")}.`);
   if (values.html !== undefined) {
     if (values.html === "") return wrong("“--html” needs the name of a file to write.");
     return { kind: "plan", job, form: { as: "html", file: values.html }, strict };
   }
-  return { kind: "plan", job, form: { as: values.json === true ? "json" : values.card === true ? "card" : "text" }, strict };
+  return {
+    kind: "plan",
+    job,
+    form: { as: values.json === true ? "json" : values.card === true ? "card" : "text" },
+    strict,
+  };
 }
 
 function serveRequest(port: string | undefined): Request {

@@ -29,7 +29,10 @@ export const ISSUE_CODES_CASE = {
 } as const;
 type CaseIssueCode = keyof typeof ISSUE_CODES_CASE;
 
-const MODELS: Readonly<Record<string, () => ActivityModel>> = { ideal: () => idealActivity, davies: () => davies() };
+const MODELS: Readonly<Record<string, () => ActivityModel>> = {
+  ideal: () => idealActivity,
+  davies: () => davies(),
+};
 
 /** Walks a case document and gathers what is wrong with it. */
 class CaseReader {
@@ -75,6 +78,7 @@ class CaseReader {
 
 function shown(value: unknown): string {
   if (value === undefined) return "nothing";
+  // eslint-disable-next-line @typescript-eslint/no-base-to-string -- the value is what a person wrote, shown as it is
   const text = JSON.stringify(value) ?? String(value);
   return text.length > 60 ? `${text.slice(0, 59)}…` : text;
 }
@@ -88,7 +92,10 @@ export function readCase(document: unknown): Read<Case> {
     components: reader.list(top["components"], "components", "a list of components").map((item, i) => {
       const path = `components[${i}]`;
       const one = reader.object(item, path, "an object with name and charge");
-      return { name: reader.name(one["name"], `${path}.name`), charge: reader.number(one["charge"], `${path}.charge`) };
+      return {
+        name: reader.name(one["name"], `${path}.name`),
+        charge: reader.number(one["charge"], `${path}.charge`),
+      };
     }),
     species: reader.list(top["species"], "species", "a list of species").map((item, i) => {
       const path = `species[${i}]`;
@@ -111,7 +118,11 @@ export function readCase(document: unknown): Read<Case> {
     }),
   };
   const totals_molPerL = reader.numbers(top["totals"] ?? {}, "totals", "totals by component");
-  const fixedLog10Activities = reader.numbers(top["fixedLog10Activities"] ?? {}, "fixedLog10Activities", "log10 by component");
+  const fixedLog10Activities = reader.numbers(
+    top["fixedLog10Activities"] ?? {},
+    "fixedLog10Activities",
+    "log10 by component",
+  );
   const activity = readActivity(top["activity"], reader);
   if (activity === null || reader.issues.length > 0) return { ok: false, issues: reader.issues };
   return { ok: true, value: { system, totals_molPerL, fixedLog10Activities, activity }, issues: [] };

@@ -215,7 +215,8 @@ function depthProblem(text: string): Partial<Issue> | null {
     }
     if (level > MOST_LEVELS || unmatched > MOST_LEVELS) {
       const { line } = lineAndColumn(text, at);
-      const received = level > MOST_LEVELS ? "brackets inside brackets" : "closing brackets without an opening one";
+      const received =
+        level > MOST_LEVELS ? "brackets inside brackets" : "closing brackets without an opening one";
       return { received: `${received} up to line ${line}`, expected: `at most ${MOST_LEVELS} levels` };
     }
   }
@@ -232,7 +233,10 @@ function indentProblem(text: string): Partial<Issue> | null {
       return { received: `list in list in line ${line}`, expected: `at most ${MOST_LEVELS} levels` };
     }
     if (lead.length > 4 * MOST_LEVELS && lead.length < content.trimEnd().length) {
-      return { received: `line ${line} indented by ${lead.length}`, expected: `at most ${MOST_LEVELS} levels` };
+      return {
+        received: `line ${line} indented by ${lead.length}`,
+        expected: `at most ${MOST_LEVELS} levels`,
+      };
     }
   }
   return null;
@@ -241,13 +245,17 @@ function indentProblem(text: string): Partial<Issue> | null {
 /** Numbers such as .inf, .nan and 1e999, with their paths. */
 function notFinite(value: unknown, path: string, level = 0): Issue[] {
   // An alias may point at its own parent, which makes plain data without an end.
-  if (level > MOST_LEVELS) return [issue("file-too-deep", path, { expected: `at most ${MOST_LEVELS} levels` })];
+  if (level > MOST_LEVELS)
+    return [issue("file-too-deep", path, { expected: `at most ${MOST_LEVELS} levels` })];
   if (typeof value === "number" && !Number.isFinite(value)) {
     return [issue("number-not-finite", path, { received: String(value), expected: "a finite number" })];
   }
-  if (Array.isArray(value)) return value.flatMap((item, index) => notFinite(item, `${path}[${index}]`, level + 1));
+  if (Array.isArray(value))
+    return value.flatMap((item, index) => notFinite(item, `${path}[${index}]`, level + 1));
   if (value !== null && typeof value === "object") {
-    return Object.entries(value).flatMap(([key, item]) => notFinite(item, path === "" ? key : `${path}.${key}`, level + 1));
+    return Object.entries(value).flatMap(([key, item]) =>
+      notFinite(item, path === "" ? key : `${path}.${key}`, level + 1),
+    );
   }
   return [];
 }

@@ -7,7 +7,10 @@ export interface RepeatedKey {
 }
 
 /** Line and column, both from 1, of an offset in a text. */
-export function lineAndColumn(text: string, offset: number): { readonly line: number; readonly column: number } {
+export function lineAndColumn(
+  text: string,
+  offset: number,
+): { readonly line: number; readonly column: number } {
   const before = text.slice(0, offset);
   const lastBreak = before.lastIndexOf("\n");
   return { line: before.split("\n").length, column: offset - lastBreak };

@@ -22,7 +22,12 @@ export async function planCommand(name: string, form: PlanForm, strict: boolean,
   return leave(plan, job.value, strict, io);
 }
 
-async function give(plan: Plan, job: Job & { readonly title: string | null }, form: PlanForm, io: CliIo): Promise<number> {
+async function give(
+  plan: Plan,
+  job: Job & { readonly title: string | null },
+  form: PlanForm,
+  io: CliIo,
+): Promise<number> {
   const facts = { date: io.today(), title: job.title, sampled: job.water.sampled };
   switch (form.as) {
     case "json":
@@ -39,7 +44,9 @@ async function give(plan: Plan, job: Job & { readonly title: string | null }, fo
         await io.writeFile(form.file, planHtml(plan, facts));
       } catch (error) {
         const code = error instanceof Error && "code" in error ? String(error.code) : String(error);
-        io.stderr(`${form.file}: could not be written (${code}). Check the folder and the right to write there.\n`);
+        io.stderr(
+          `${form.file}: could not be written (${code}). Check the folder and the right to write there.\n`,
+        );
         return EXIT.badInput;
       }
       io.stderr(`Report written to ${form.file}.\n`);

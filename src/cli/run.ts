@@ -22,7 +22,9 @@ export async function runCli(argv: readonly string[], io: CliIo): Promise<number
       io.stdout(HELP);
       return EXIT.done;
     case "version":
-      io.stdout(`hardstand ${HARDSTAND_VERSION}, data ${builtInThermo().version}+${builtInTrade().version}\n`);
+      io.stdout(
+        `hardstand ${HARDSTAND_VERSION}, data ${builtInThermo().version}+${builtInTrade().version}\n`,
+      );
       return EXIT.done;
     case "wrong":
       io.stderr(`${request.message}\nhardstand --help shows how it is used.\n`);

@@ -14,7 +14,11 @@ export async function speciateCommand(name: string, strict: boolean, io: CliIo):
   const { system, totals_molPerL, fixedLog10Activities, activity } = read.value;
   const problems = definitionProblems(system);
   if (problems.length > 0) {
-    const issues = problems.map((problem): Issue => ({ ...problem, code: `case-${problem.code}`, severity: "error" }));
+    const issues = problems.map((problem): Issue => ({
+      ...problem,
+      code: `case-${problem.code}`,
+      severity: "error",
+    }));
     return refuse("case-not-usable", issues, name, io);
   }
   const result = equilibrate(compileSystem(system), { totals_molPerL, fixedLog10Activities, activity });
@@ -42,8 +46,10 @@ function print(value: unknown, io: CliIo): void {
 
 function answer(equilibrium: Equilibrium): Record<string, unknown> {
   const { system, pH } = equilibrium;
-  const by = (names: readonly string[], value: (index: number) => number | null): Record<string, number | null> =>
-    Object.fromEntries(names.map((name, index) => [name, value(index)]));
+  const by = (
+    names: readonly string[],
+    value: (index: number) => number | null,
+  ): Record<string, number | null> => Object.fromEntries(names.map((name, index) => [name, value(index)]));
   return {
     ok: true,
     ...(pH === null ? {} : { pH }),

@@ -21,47 +21,57 @@ const SIGNS_PER_LINE = 78;
  */
 export function cardHtml(card: FillCard): string {
   const page = html`<!doctype html>
-<html lang="en-GB">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${card.title}</title>
-<style>${trusted(styleSheet(textSize_pt(card)))}</style>
-</head>
-<body>
-<main class="card">
-<header>
-<h1>${card.title}</h1>
-<p class="facts"><span><b>Water</b> ${card.sample}</span> <span><b>Printed</b> ${card.date}</span></p>
-<p class="programme">${card.programme}, <b>${card.waterVolume}</b></p>
-${card.result === null ? nothing : html`<p>${card.result}</p>`}
-${card.warnings.map((text) => html`<p class="warning"><b>▲ Attention.</b> ${text}</p>
-`)}</header>
-${loadsHtml(card)}
-${card.before.length === 0 ? nothing : beforeHtml(card.before)}
-<ol>
-${card.steps.map((step) => stepHtml(step, card.loads.last !== null))}</ol>
-<footer>
-<p>${card.check} Found: pH ______ Hardness ______</p>
-<p>${card.redo.text} <span class="evidence">[${card.redo.evidence}]</span></p>
-<p class="small">${card.footer}</p>
-</footer>
-</main>
-</body>
-</html>
-`;
+    <html lang="en-GB">
+      <head>
+        <meta charset="utf-8" />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <title>${card.title}</title>
+        <style>
+          ${trusted(styleSheet(textSize_pt(card)))}
+        </style>
+      </head>
+      <body>
+        <main class="card">
+          <header>
+            <h1>${card.title}</h1>
+            <p class="facts">
+              <span><b>Water</b> ${card.sample}</span> <span><b>Printed</b> ${card.date}</span>
+            </p>
+            <p class="programme">${card.programme}, <b>${card.waterVolume}</b></p>
+            ${card.result === null ? nothing : html`<p>${card.result}</p>`}
+            ${card.warnings.map((text) => html`<p class="warning"><b>▲ Attention.</b> ${text}</p> `)}
+          </header>
+          ${loadsHtml(card)} ${card.before.length === 0 ? nothing : beforeHtml(card.before)}
+          <ol>
+            ${card.steps.map((step) => stepHtml(step, card.loads.last !== null))}
+          </ol>
+          <footer>
+            <p>${card.check} Found: pH ______ Hardness ______</p>
+            <p>${card.redo.text} <span class="evidence">[${card.redo.evidence}]</span></p>
+            <p class="small">${card.footer}</p>
+          </footer>
+        </main>
+      </body>
+    </html> `;
   return page.html;
 }
 
 function loadsHtml(card: FillCard): SafeHtml {
   const { count, full, last } = card.loads;
   const lastText = last === null ? nothing : html`; last load <b>${last.volume}</b> for ${last.area}`;
-  return html`<p class="loads"><b>${count}</b> ${count === 1 ? "load" : "loads"}: full load <b>${full.volume}</b> for ${full.area}${lastText}. Loads done: ${trusted('<span class="tick"></span> '.repeat(Math.min(count, 12)))}</p>`;
+  return html`<p class="loads">
+    <b>${count}</b> ${count === 1 ? "load" : "loads"}: full load <b>${full.volume}</b> for
+    ${full.area}${lastText}. Loads done: ${trusted('<span class="tick"></span> '.repeat(Math.min(count, 12)))}
+  </p>`;
 }
 
 function beforeHtml(cautions: readonly string[]): SafeHtml {
-  return html`<section aria-label="Before you start"><h2>Before you start</h2>
-<ul>${cautions.map((text) => html`<li>${text}</li>`)}</ul></section>`;
+  return html`<section aria-label="Before you start">
+    <h2>Before you start</h2>
+    <ul>
+      ${cautions.map((text) => html`<li>${text}</li>`)}
+    </ul>
+  </section>`;
 }
 
 function stepHtml(step: CardStep, hasLast: boolean): SafeHtml {
@@ -72,10 +82,18 @@ function stepHtml(step: CardStep, hasLast: boolean): SafeHtml {
   const amount =
     step.amount === null
       ? nothing
-      : html`<span class="amounts"><span class="amount"><small>full load</small> ${step.amount.full}</span>${last}</span>`;
+      : html`<span class="amounts"
+          ><span class="amount"><small>full load</small> ${step.amount.full}</span>${last}</span
+        >`;
   const cautions = step.cautions.map((text) => html`<p class="caution"><b>▲</b> ${text}</p>`);
-  return html`<li class="${step.pause ? "pause" : "step"}"><span class="tick"></span><span class="number">${step.number}</span><div class="what"><p>${step.pause ? html`<b>Pause.</b> ` : nothing}${step.what}</p>${cautions}</div>${amount}</li>
-`;
+  return html`<li class="${step.pause ? "pause" : "step"}">
+    <span class="tick"></span><span class="number">${step.number}</span>
+    <div class="what">
+      <p>${step.pause ? html`<b>Pause.</b> ` : nothing}${step.what}</p>
+      ${cautions}
+    </div>
+    ${amount}
+  </li> `;
 }
 
 /** Size of the text [pt] at which the card is expected to fill one page at most. */

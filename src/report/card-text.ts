@@ -18,7 +18,13 @@ export function cardText(card: FillCard): string {
   }
   lines.push("");
   for (const step of card.steps) lines.push(...stepLines(step));
-  lines.push("", ...wrap(card.check), ...wrap(`${card.redo.text} [${card.redo.evidence}]`), ...wrap(card.footer), "");
+  lines.push(
+    "",
+    ...wrap(card.check),
+    ...wrap(`${card.redo.text} [${card.redo.evidence}]`),
+    ...wrap(card.footer),
+    "",
+  );
   return lines.join("\n");
 }
 

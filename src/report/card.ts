@@ -75,7 +75,9 @@ export interface FillCard {
 export function fillCard(plan: Plan, facts: CardFacts): FillCard {
   const wanted = facts.programme ?? plan.chosen;
   const programme =
-    plan.programmes.find((one) => one.id === wanted) ?? plan.programmes.find((one) => one.kind === "none") ?? null;
+    plan.programmes.find((one) => one.id === wanted) ??
+    plan.programmes.find((one) => one.kind === "none") ??
+    null;
   const filling = programme?.filling ?? plan;
   const placed = new Set<string>();
   const steps = filling.order.map((step) => cardStep(step, filling, placed));
@@ -125,9 +127,12 @@ function warningsOf(plan: Plan, programme: Programme | null): string[] {
   if (programme === null) return ["No programme could be computed."];
   const warnings: string[] = [];
   if (programme.blocked) {
-    warnings.push(...programme.reasons.filter((reason) => reason.level === "block").map((reason) => reason.text));
+    warnings.push(
+      ...programme.reasons.filter((reason) => reason.level === "block").map((reason) => reason.text),
+    );
   }
-  if (plan.chosen === null) warnings.push("No programme meets the aim. This fills the tank named here all the same.");
+  if (plan.chosen === null)
+    warnings.push("No programme meets the aim. This fills the tank named here all the same.");
   else if (programme.meetsAim === false) warnings.push("This programme does not meet the aim.");
   else if (programme.meetsAim === null) warnings.push("Whether this meets the aim is not known.");
   return warnings;

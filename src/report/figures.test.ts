@@ -35,7 +35,12 @@ test("the ends of a share never hide a loss or a trace", () => {
 });
 
 test("times and costs read as people say them", () => {
-  expect([0.5, 6.52, 100, 20000].map((hours) => timeText(hours))).toEqual(["30 min", "6.5 h", "4.2 days", "2.3 years"]);
+  expect([0.5, 6.52, 100, 20000].map((hours) => timeText(hours))).toEqual([
+    "30 min",
+    "6.5 h",
+    "4.2 days",
+    "2.3 years",
+  ]);
   expect(costText(null)).toBe("not known");
   expect(costText(4.4)).toBe("4.40");
 });

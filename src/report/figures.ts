@@ -9,7 +9,10 @@ import { formatNumber } from "../units/index.ts";
 export function figure(value: number, digits = 3): string {
   const size = Math.abs(value);
   const whole = size >= 1 ? Math.floor(Math.log10(size)) + 1 : 1;
-  return formatNumber(value, { significant: Math.min(15, Math.max(digits, whole)), group: true }).replace("-", "−");
+  return formatNumber(value, { significant: Math.min(15, Math.max(digits, whole)), group: true }).replace(
+    "-",
+    "−",
+  );
 }
 
 /** An amount to measure out, in the unit a person would use: "850 mL", "25.5 kg". */

@@ -20,27 +20,29 @@ import { wordIssue } from "./wording.ts";
 export function planHtml(plan: Plan, facts: CardFacts): string {
   const title = facts.title ?? `Spray water: ${plan.water.source}`;
   const page = html`<!doctype html>
-<html lang="en-GB">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${title}</title>
-<style>${trusted(STYLE)}</style>
-</head>
-<body>
-<main>
-<header><h1>${title}</h1>
-<p>${facts.date}. Water: ${plan.water.source}${facts.sampled === null ? "" : `, sampled ${facts.sampled}`}.</p></header>
-${waterSection(plan)}
-${activesSection(plan)}
-${programmesSection(plan)}
-${fillingSection(plan)}
-${reasoningSection(plan)}
-${sourcesSection(plan)}
-</main>
-</body>
-</html>
-`;
+    <html lang="en-GB">
+      <head>
+        <meta charset="utf-8" />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <title>${title}</title>
+        <style>
+          ${trusted(STYLE)}
+        </style>
+      </head>
+      <body>
+        <main>
+          <header>
+            <h1>${title}</h1>
+            <p>
+              ${facts.date}. Water:
+              ${plan.water.source}${facts.sampled === null ? "" : `, sampled ${facts.sampled}`}.
+            </p>
+          </header>
+          ${waterSection(plan)} ${activesSection(plan)} ${programmesSection(plan)} ${fillingSection(plan)}
+          ${reasoningSection(plan)} ${sourcesSection(plan)}
+        </main>
+      </body>
+    </html> `;
   return page.html;
 }
 
@@ -48,40 +50,94 @@ function waterSection(plan: Plan): SafeHtml {
   const { water, tank } = plan;
   const ions = Object.entries(water.ions_molPerL).sort(([, a], [, b]) => b - a);
   const balance =
-    water.chargeBalance_percent === null ? "too little measured" : `${figure(water.chargeBalance_percent, 2)} %`;
-  return html`<section><h2>Water</h2>
-<p><strong>Hardness ${figure(water.hardness_mgPerL_asCaCO3)} mg/L as CaCO3</strong>, alkalinity ${figure(water.alkalinity_mgPerL_asCaCO3)} mg/L as CaCO3, pH ${pHText(water.pH)}.
-Charge balance of the readings: ${balance}. Tank as planned: pH ${pHText(tank.pH)}. ${mark("computed")}</p>
-<table><caption>Composition used, after completion</caption>
-<thead><tr><th scope="col">Component</th><th scope="col">Total, mmol/L</th></tr></thead>
-<tbody>${ions.map(([name, total]) => html`<tr><th scope="row">${name}</th><td class="n">${figure(total * 1000)}</td></tr>`)}</tbody></table>
-</section>`;
+    water.chargeBalance_percent === null
+      ? "too little measured"
+      : `${figure(water.chargeBalance_percent, 2)} %`;
+  return html`<section>
+    <h2>Water</h2>
+    <p>
+      <strong>Hardness ${figure(water.hardness_mgPerL_asCaCO3)} mg/L as CaCO3</strong>, alkalinity
+      ${figure(water.alkalinity_mgPerL_asCaCO3)} mg/L as CaCO3, pH ${pHText(water.pH)}. Charge balance of the
+      readings: ${balance}. Tank as planned: pH ${pHText(tank.pH)}. ${mark("computed")}
+    </p>
+    <table>
+      <caption>
+        Composition used, after completion
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">Component</th>
+          <th scope="col">Total, mmol/L</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${ions.map(
+          ([name, total]) =>
+            html`<tr>
+              <th scope="row">${name}</th>
+              <td class="n">${figure(total * 1000)}</td>
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+  </section>`;
 }
 
 function activesSection(plan: Plan): SafeHtml {
-  return html`<section><h2>What this water does as planned, nothing added</h2>
-${plan.actives.map((active) => activeTable(active))}</section>`;
+  return html`<section>
+    <h2>What this water does as planned, nothing added</h2>
+    ${plan.actives.map((active) => activeTable(active))}
+  </section>`;
 }
 
 function activeTable(active: ActiveVerdict): SafeHtml {
   const ends = leafEndsText(active.onLeaf);
-  const rules = active.rules.map((rule) => html`<li>${LEVEL[rule.level]}: ${rule.text} ${against(rule.contradictedBy)}${mark(rule.evidence)}</li>`);
+  const rules = active.rules.map(
+    (rule) =>
+      html`<li>${LEVEL[rule.level]}: ${rule.text} ${against(rule.contradictedBy)}${mark(rule.evidence)}</li>`,
+  );
   return html`<h3>${active.name}, ${concentrationText(active)}</h3>
-<table><caption>Three answers for ${active.name}</caption>
-<thead><tr><th scope="col">Where</th><th scope="col">Free or intact</th><th scope="col">Range</th><th scope="col">What holds it, and why</th></tr></thead>
-<tbody>
-${shareRow("In the tank", active.inTank, null)}
-${shareRow("On the leaf", active.onLeaf, ends)}
-<tr><th scope="row">By the clock</th><td>${active.byClock.intact === null ? "not known" : inHundred(active.byClock.intact)}</td><td>${rangeText(active.byClock.low, active.byClock.high)}</td><td>${clockText(active.byClock)} ${mark(active.byClock.evidence)}</td></tr>
-</tbody></table>
-${rules.length === 0 ? nothing : html`<ul>${rules}</ul>`}`;
+    <table>
+      <caption>
+        Three answers for ${active.name}
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">Where</th>
+          <th scope="col">Free or intact</th>
+          <th scope="col">Range</th>
+          <th scope="col">What holds it, and why</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${shareRow("In the tank", active.inTank, null)} ${shareRow("On the leaf", active.onLeaf, ends)}
+        <tr>
+          <th scope="row">By the clock</th>
+          <td>${active.byClock.intact === null ? "not known" : inHundred(active.byClock.intact)}</td>
+          <td>${rangeText(active.byClock.low, active.byClock.high)}</td>
+          <td>${clockText(active.byClock)} ${mark(active.byClock.evidence)}</td>
+        </tr>
+      </tbody>
+    </table>
+    ${
+      rules.length === 0
+        ? nothing
+        : html`<ul>
+            ${rules}
+          </ul>`
+    }`;
 }
 
 function shareRow(where: string, share: Share | LeafShare, ends: string | null): SafeHtml {
   const held = heldList(share.heldBy);
   const why = [held === "" ? "" : `Held in 100: ${held}.`, ends === null ? "" : `${ends}.`, share.why ?? ""];
   const free = share.free === null ? "not known" : inHundred(share.free);
-  return html`<tr><th scope="row">${where}</th><td>${free}</td><td>${rangeText(share.low, share.high)}</td><td>${why.filter((text) => text !== "").join(" ")} ${mark(share.evidence)}</td></tr>`;
+  return html`<tr>
+    <th scope="row">${where}</th>
+    <td>${free}</td>
+    <td>${rangeText(share.low, share.high)}</td>
+    <td>${why.filter((text) => text !== "").join(" ")} ${mark(share.evidence)}</td>
+  </tr>`;
 }
 
 const LEVEL = { block: "Blocked", warn: "Warning", note: "Note" } as const;
@@ -90,14 +146,37 @@ function programmesSection(plan: Plan): SafeHtml {
   const chosen = plan.programmes.find((one) => one.id === plan.chosen);
   const said =
     chosen === undefined
-      ? html`<p><strong>No programme meets the aim.</strong> The filling below is for the tank as planned.</p>`
-      : html`<p>Chosen: <strong>${chosen.name}, ${doseText(chosen)}</strong>, ${figure(chosen.waterVolume_LPerHa)} L/ha.</p>`;
-  return html`<section><h2>Ways out</h2>
-${said}
-<table><caption>Programmes, best first; free is the least over the actives, in 100</caption>
-<thead><tr><th scope="col">Programme</th><th scope="col">Dose</th><th scope="col">Water, L/ha</th><th scope="col">Free in the tank</th><th scope="col">Free on the leaf</th><th scope="col">Aim</th><th scope="col">Tank pH</th><th scope="col">Cost</th></tr></thead>
-<tbody>${plan.programmes.map((one) => programmeRow(one, one.id === plan.chosen))}</tbody></table>
-</section>`;
+      ? html`<p>
+          <strong>No programme meets the aim.</strong> The filling below is for the tank as planned.
+        </p>`
+      : html`<p>
+          Chosen: <strong>${chosen.name}, ${doseText(chosen)}</strong>, ${figure(chosen.waterVolume_LPerHa)}
+          L/ha.
+        </p>`;
+  return html`<section>
+    <h2>Ways out</h2>
+    ${said}
+    <table>
+      <caption>
+        Programmes, best first; free is the least over the actives, in 100
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">Programme</th>
+          <th scope="col">Dose</th>
+          <th scope="col">Water, L/ha</th>
+          <th scope="col">Free in the tank</th>
+          <th scope="col">Free on the leaf</th>
+          <th scope="col">Aim</th>
+          <th scope="col">Tank pH</th>
+          <th scope="col">Cost</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${plan.programmes.map((one) => programmeRow(one, one.id === plan.chosen))}
+      </tbody>
+    </table>
+  </section>`;
 }
 
 function programmeRow(programme: Programme, isChosen: boolean): SafeHtml {
@@ -115,35 +194,108 @@ function fillingSection(plan: Plan): SafeHtml {
     const amount = last?.amounts.find((one) => one.product === product);
     return amount === undefined ? "–" : amountText(amount.amount, amount.unit);
   };
-  return html`<section><h2>Filling</h2>
-<p>${count} ${count === 1 ? "load" : "loads"}: full load ${figure(full.volume_L)} L for ${figure(full.area_ha)} ha${last === null ? "" : `, last load ${figure(last.volume_L)} L for ${figure(last.area_ha)} ha`}.</p>
-<table><caption>Amounts per load</caption>
-<thead><tr><th scope="col">Product</th><th scope="col">Full load</th><th scope="col">Last load</th></tr></thead>
-<tbody>${full.amounts.map((one) => html`<tr><th scope="row">${one.label}</th><td class="n">${amountText(one.amount, one.unit)}</td><td class="n">${lastOf(one.product)}</td></tr>`)}</tbody></table>
-<ol>${plan.order.map((step) => html`<li>${step.pause ? html`<strong>Pause.</strong> ` : nothing}${step.what} <span class="why">${step.why}</span> ${mark(step.evidence)}</li>`)}</ol>
-${plan.cautions.length === 0 ? nothing : html`<h3>Cautions</h3><ul>${plan.cautions.map((one) => html`<li>▲ ${one.text}</li>`)}</ul>`}
-${plan.jar.length === 0 ? nothing : html`<h3>Jar test</h3><ul>${plan.jar.map((one) => html`<li>${one.label}: ${amountText(one.amount, one.unit)}${one.how === null ? "" : ` (${one.how})`}</li>`)}</ul>`}
-</section>`;
+  return html`<section>
+    <h2>Filling</h2>
+    <p>
+      ${count} ${count === 1 ? "load" : "loads"}: full load ${figure(full.volume_L)} L for
+      ${figure(full.area_ha)}
+      ha${last === null ? "" : `, last load ${figure(last.volume_L)} L for ${figure(last.area_ha)} ha`}.
+    </p>
+    <table>
+      <caption>
+        Amounts per load
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">Product</th>
+          <th scope="col">Full load</th>
+          <th scope="col">Last load</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${full.amounts.map(
+          (one) =>
+            html`<tr>
+              <th scope="row">${one.label}</th>
+              <td class="n">${amountText(one.amount, one.unit)}</td>
+              <td class="n">${lastOf(one.product)}</td>
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+    <ol>
+      ${plan.order.map((step) => html`<li>${step.pause ? html`<strong>Pause.</strong> ` : nothing}${step.what} <span class="why">${step.why}</span> ${mark(step.evidence)}</li>`)}
+    </ol>
+    ${
+      plan.cautions.length === 0
+        ? nothing
+        : html`<h3>Cautions</h3>
+            <ul>
+              ${plan.cautions.map((one) => html`<li>▲ ${one.text}</li>`)}
+            </ul>`
+    }
+    ${
+      plan.jar.length === 0
+        ? nothing
+        : html`<h3>Jar test</h3>
+            <ul>
+              ${plan.jar.map((one) => html`<li>${one.label}: ${amountText(one.amount, one.unit)}${one.how === null ? "" : ` (${one.how})`}</li>`)}
+            </ul>`
+    }
+  </section>`;
 }
 
 function reasoningSection(plan: Plan): SafeHtml {
   const remarks = plan.programmes.flatMap((programme) => [
-    ...programme.reasons.map((one) => html`<li>${programme.name}: ${LEVEL[one.level].toLowerCase()}: ${one.text} ${against(one.contradictedBy)}${mark(one.evidence)}</li>`),
+    ...programme.reasons.map(
+      (one) =>
+        html`<li>
+          ${programme.name}: ${LEVEL[one.level].toLowerCase()}: ${one.text}
+          ${against(one.contradictedBy)}${mark(one.evidence)}
+        </li>`,
+    ),
     ...programme.remarks.map((one) => html`<li>${programme.name}: ${one.text} ${mark(one.evidence)}</li>`),
   ]);
   const said = [...new Set([...plan.water.issues, ...plan.issues].map((issue) => wordIssue(issue)))];
-  return html`<section><h2>Why, and what was taken for granted</h2>
-${remarks.length === 0 ? nothing : html`<ul>${remarks}</ul>`}
-${plan.water.assumptions.length === 0 ? nothing : html`<h3>Not measured, so assumed</h3><ul>${plan.water.assumptions.map((one) => html`<li>${one.about}: ${one.why} ${mark(one.evidence)}</li>`)}</ul>`}
-${said.length === 0 ? nothing : html`<h3>To look at</h3><ul>${said.map((text) => html`<li>${text}</li>`)}</ul>`}
-</section>`;
+  return html`<section>
+    <h2>Why, and what was taken for granted</h2>
+    ${
+      remarks.length === 0
+        ? nothing
+        : html`<ul>
+            ${remarks}
+          </ul>`
+    }
+    ${
+      plan.water.assumptions.length === 0
+        ? nothing
+        : html`<h3>Not measured, so assumed</h3>
+            <ul>
+              ${plan.water.assumptions.map((one) => html`<li>${one.about}: ${one.why} ${mark(one.evidence)}</li>`)}
+            </ul>`
+    }
+    ${
+      said.length === 0
+        ? nothing
+        : html`<h3>To look at</h3>
+            <ul>
+              ${said.map((text) => html`<li>${text}</li>`)}
+            </ul>`
+    }
+  </section>`;
 }
 
 function sourcesSection(plan: Plan): SafeHtml {
-  return html`<section><h2>Sources used</h2>
-<ul>${plan.sources.map((one) => html`<li id="source-${one.key}">${one.citation}${one.fromMemory ? " (from memory)" : ""}</li>`)}</ul>
-<p>Hardstand ${plan.versions.hardstand}, data ${plan.versions.data}. The label and local law come before anything said here.</p>
-</section>`;
+  return html`<section>
+    <h2>Sources used</h2>
+    <ul>
+      ${plan.sources.map((one) => html`<li id="source-${one.key}">${one.citation}${one.fromMemory ? " (from memory)" : ""}</li>`)}
+    </ul>
+    <p>
+      Hardstand ${plan.versions.hardstand}, data ${plan.versions.data}. The label and local law come before
+      anything said here.
+    </p>
+  </section>`;
 }
 
 function against(contradictedBy: string | null): string {

@@ -95,7 +95,12 @@ function programmesLines(plan: Plan, chosen: Programme | null): string[] {
       ),
     );
     for (const reason of programme.reasons.filter((one) => one.level !== "note")) {
-      lines.push(...wrap(`     ${LEVEL_WORD[reason.level]}: ${reason.text} ${evidenceMark(reason.evidence)}`, "       "));
+      lines.push(
+        ...wrap(
+          `     ${LEVEL_WORD[reason.level]}: ${reason.text} ${evidenceMark(reason.evidence)}`,
+          "       ",
+        ),
+      );
     }
     for (const remark of programme.remarks) {
       lines.push(...wrap(`     ${remark.text} ${evidenceMark(remark.evidence)}`, "       "));
@@ -114,7 +119,12 @@ function orderLines(plan: Plan): string[] {
   const lines = ["ORDER OF MIXING"];
   for (const step of plan.order) {
     const pause = step.pause ? "PAUSE. " : "";
-    lines.push(...wrap(`${String(step.step).padStart(3)}. ${pause}${step.what} ${evidenceMark(step.evidence)}`, "     "));
+    lines.push(
+      ...wrap(
+        `${String(step.step).padStart(3)}. ${pause}${step.what} ${evidenceMark(step.evidence)}`,
+        "     ",
+      ),
+    );
   }
   return lines;
 }
@@ -124,10 +134,12 @@ function loadsLines(plan: Plan): string[] {
   const head = (name: string, load: typeof full): string =>
     `${name}: ${figure(load.volume_L)} L for ${figure(load.area_ha)} ha`;
   const lines = [`LOADS: ${count}`, head("Full load", full)];
-  for (const amount of full.amounts) lines.push(`  ${amount.label}: ${amountText(amount.amount, amount.unit)}`);
+  for (const amount of full.amounts)
+    lines.push(`  ${amount.label}: ${amountText(amount.amount, amount.unit)}`);
   if (last !== null) {
     lines.push(head("Last load", last));
-    for (const amount of last.amounts) lines.push(`  ${amount.label}: ${amountText(amount.amount, amount.unit)}`);
+    for (const amount of last.amounts)
+      lines.push(`  ${amount.label}: ${amountText(amount.amount, amount.unit)}`);
   }
   return lines;
 }
@@ -151,7 +163,9 @@ function assumptionLines(plan: Plan): string[] {
   if (plan.water.assumptions.length === 0) return [];
   return [
     "TAKEN FOR GRANTED, not measured",
-    ...plan.water.assumptions.flatMap((one) => wrap(`  ${one.about}: ${one.why} ${evidenceMark(one.evidence)}`, "    ")),
+    ...plan.water.assumptions.flatMap((one) =>
+      wrap(`  ${one.about}: ${one.why} ${evidenceMark(one.evidence)}`, "    "),
+    ),
   ];
 }
 

@@ -61,7 +61,9 @@ export function clockText(clock: ClockShare): string {
 /** The dose of a programme in the unit it is measured in, and per litre of spray. */
 export function doseText(programme: Programme): string {
   if (programme.dose === null) {
-    return programme.kind === "less water" ? `${figure(programme.waterVolume_LPerHa)} L/ha of water` : "nothing added";
+    return programme.kind === "less water"
+      ? `${figure(programme.waterVolume_LPerHa)} L/ha of water`
+      : "nothing added";
   }
   const { value, unit } = programme.dose;
   const shown = `${figure(value)} ${unit}`;

@@ -43,7 +43,9 @@ const LEAST_SHOWN_MOL_PER_L = 1e-9;
 
 /** A completed water as plain text: numbers first, then checks, assumptions and issues. At most 78 signs wide. */
 export function waterText(water: Water, thermo: ThermoData): string {
-  const hardness = hardnessInUnits(water.hardness_molPerL).map(({ value, unit }) => `${figure(value)} ${unit}`);
+  const hardness = hardnessInUnits(water.hardness_molPerL).map(
+    ({ value, unit }) => `${figure(value)} ${unit}`,
+  );
   const classes = HARDNESS_SCALES.map((scale) => hardnessClass(hardness_mgPerL_asCaCO3(water), scale.id));
   const parts: string[][] = [
     [
@@ -98,8 +100,10 @@ function checkLines(water: Water): string[] {
       : `  Charge balance of the readings: ${figure(balance, 2)} %.`,
   );
   const { conductivity_uSPerCm, turbidity_NTU, suspendedSolids_mgPerL } = water;
-  if (conductivity_uSPerCm !== null) lines.push(`  Conductivity: ${figure(conductivity_uSPerCm)} µS/cm at 25 °C.`);
+  if (conductivity_uSPerCm !== null)
+    lines.push(`  Conductivity: ${figure(conductivity_uSPerCm)} µS/cm at 25 °C.`);
   if (turbidity_NTU !== null) lines.push(`  Turbidity: ${figure(turbidity_NTU)} NTU.`);
-  if (suspendedSolids_mgPerL !== null) lines.push(`  Suspended solids: ${figure(suspendedSolids_mgPerL)} mg/L.`);
+  if (suspendedSolids_mgPerL !== null)
+    lines.push(`  Suspended solids: ${figure(suspendedSolids_mgPerL)} mg/L.`);
   return lines;
 }

@@ -7,18 +7,30 @@ export const JOB_WORDING: Readonly<Record<string, Wording>> = {
   "list-empty": { say: "This list has no entry.", mend: "Add at least one entry." },
   "text-expected": { say: "A text belongs here.", mend: "Put the text between quotes." },
   "text-empty": { say: "This text is empty.", mend: "Write the text, or leave the key out." },
-  "yes-or-no-expected": { say: "Yes or no belongs here.", mend: "Write true or false; leave it out if not known." },
+  "yes-or-no-expected": {
+    say: "Yes or no belongs here.",
+    mend: "Write true or false; leave it out if not known.",
+  },
   "key-unknown": { say: "This key has no place here.", mend: "Check the spelling, or take the line out." },
   "key-missing": { say: "This key is needed.", mend: "Add it to the job." },
   "choice-unknown": { say: "This is not one of the choices.", mend: "Use one of the words named." },
-  "version-unknown": { say: "This version of the job format is not known.", mend: "Write “hardstand: 1” at the top." },
+  "version-unknown": {
+    say: "This version of the job format is not known.",
+    mend: "Write “hardstand: 1” at the top.",
+  },
   "active-unknown": { say: "No active of this name is in the data.", mend: "Use the ISO common name." },
-  "active-form-unknown": { say: "This active has no such salt or ester in the data.", mend: "Use one of the forms named." },
+  "active-form-unknown": {
+    say: "This active has no such salt or ester in the data.",
+    mend: "Use one of the forms named.",
+  },
   "conditioner-unknown": {
     say: "No conditioner of this name is in the data.",
     mend: "Name the chemistry, not the product.",
   },
-  "conditioner-form-unknown": { say: "This conditioner is not sold in that form in the data.", mend: "Use one of the forms named." },
+  "conditioner-form-unknown": {
+    say: "This conditioner is not sold in that form in the data.",
+    mend: "Use one of the forms named.",
+  },
   "conditioner-repeated": { say: "This conditioner stands in the list twice.", mend: "Keep one of the two." },
   "active-form-not-said": {
     say: "Which salt or ester is not said, so its counter-ion is left out.",
@@ -28,7 +40,10 @@ export const JOB_WORDING: Readonly<Record<string, Wording>> = {
     say: "The strength does not say what it counts; the usual basis of this active was taken.",
     mend: "Write “ae” or “salt” behind the strength.",
   },
-  "formulation-not-for-water": { say: "This type is not mixed with water.", mend: "Check the code on the label." },
+  "formulation-not-for-water": {
+    say: "This type is not mixed with water.",
+    mend: "Check the code on the label.",
+  },
   "dose-does-not-fit-form": {
     say: "This dose counts volume, but the form sold is a solid.",
     mend: "Give the dose by mass, such as 1 kg/100 L.",
@@ -49,7 +64,10 @@ export const JOB_WORDING: Readonly<Record<string, Wording>> = {
     say: "The price is for another measure than the product is sold in.",
     mend: "Give the price per L for liquids, per kg for solids.",
   },
-  "formulation-unknown": { say: "This formulation code is not known.", mend: "Use the two letters of the label, such as SL." },
+  "formulation-unknown": {
+    say: "This formulation code is not known.",
+    mend: "Use the two letters of the label, such as SL.",
+  },
   "value-out-of-range": { say: "No sprayer or field has this.", mend: "Check the number and its unit." },
   "value-unlikely": { say: "This is unlikely.", mend: "Check the number and its unit." },
   "least-above-most": { say: "The least dose is above the most.", mend: "Swap the two, or check the label." },

@@ -42,7 +42,10 @@ export function wordIssue(issue: Issue): string {
 
 function general(code: string): Wording {
   const words = code.replaceAll("-", " ");
-  return { say: `${words.slice(0, 1).toUpperCase()}${words.slice(1)}.`, mend: "Check this entry against the document it came from." };
+  return {
+    say: `${words.slice(0, 1).toUpperCase()}${words.slice(1)}.`,
+    mend: "Check this entry against the document it came from.",
+  };
 }
 
 function sentence(text: string): string {

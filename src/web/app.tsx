@@ -110,12 +110,15 @@ function Waiting({ engine }: { engine: EngineView }): ReactNode {
   return (
     <>
       {engine.failed && (
-        <p className="message message-error">A fault in the program stopped the sums. What you typed is safe.</p>
+        <p className="message message-error">
+          A fault in the program stopped the sums. What you typed is safe.
+        </p>
       )}
       {engine.blocked && (
         <div className="waiting" data-testid="waiting">
           <p>
-            <strong>{engine.planned === null ? "Nothing to show yet." : "Last good result below."}</strong> Waiting for:
+            <strong>{engine.planned === null ? "Nothing to show yet." : "Last good result below."}</strong>{" "}
+            Waiting for:
           </p>
           <ul>
             {errors.map((issue) => (

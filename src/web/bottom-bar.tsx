@@ -26,7 +26,8 @@ export function BottomBar({ planned, picked, waiting }: BottomBarProps): ReactEl
       <button
         type="button"
         onClick={() => {
-          const heading = next === null ? window.document.querySelector("h1") : next.querySelector<HTMLElement>("h3");
+          const heading =
+            next === null ? window.document.querySelector("h1") : next.querySelector<HTMLElement>("h3");
           heading?.scrollIntoView({ block: "start" });
           heading?.focus({ preventScroll: true });
         }}
@@ -45,7 +46,9 @@ function useNextSection(): HTMLElement | null {
     const look = (): void => {
       asked = false;
       const sections = [...window.document.querySelectorAll<HTMLElement>("[data-section]")];
-      setNext(sections.find((section) => section.getBoundingClientRect().top > window.innerHeight * 0.4) ?? null);
+      setNext(
+        sections.find((section) => section.getBoundingClientRect().top > window.innerHeight * 0.4) ?? null,
+      );
     };
     const soon = (): void => {
       if (!asked) requestAnimationFrame(look);

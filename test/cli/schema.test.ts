@@ -59,13 +59,32 @@ const GOOD: readonly (readonly [string, Change])[] = [
   ["no aim", set("aim", undefined)],
   ["an aim in per cent", set("aim/free share", "95 %")],
   ["a site", set("site", { "volatility rules": false })],
-  ["a least volume and a jar", set("spray", { volume: "200 L/ha", "least volume": "80 L/ha", tank: "3000 L", area: "38 ha", jar: "500 mL" })],
+  [
+    "a least volume and a jar",
+    set("spray", {
+      volume: "200 L/ha",
+      "least volume": "80 L/ha",
+      tank: "3000 L",
+      area: "38 ha",
+      jar: "500 mL",
+    }),
+  ],
   ["a reading that was not measured", set("water/readings/0/value", null)],
   ["a reading as a limit", set("water/readings/0/value", "<5")],
   ["a water without a name", set("water/source", undefined)],
   ["a product with name and price", set("mix/0/name", "shed drum")],
   ["a strength as salt", set("mix/0/strength", "480 g/L salt")],
-  ["a solid product", set("mix/0", { active: "glyphosate", form: "ammonium", strength: "700 g/kg ae", rate: "1 kg/ha", formulation: "SG", price: "9 /kg" })],
+  [
+    "a solid product",
+    set("mix/0", {
+      active: "glyphosate",
+      form: "ammonium",
+      strength: "700 g/kg ae",
+      rate: "1 kg/ha",
+      formulation: "SG",
+      price: "9 /kg",
+    }),
+  ],
   ["dose limits", set("conditioners/0/most dose", "2 kg/100 L")],
 ];
 
@@ -128,7 +147,10 @@ test.each(["job", "case", "plan"])("the schema of a %s describes every key", (na
     if (node === null || typeof node !== "object") return;
     const { properties } = node as { readonly properties?: Record<string, object> };
     for (const [key, value] of Object.entries(properties ?? {})) {
-      const said = ["description", "$ref", "const", "enum"].some((one) => one in value) || "items" in value || "properties" in value;
+      const said =
+        ["description", "$ref", "const", "enum"].some((one) => one in value) ||
+        "items" in value ||
+        "properties" in value;
       if (!said) missing.push(`${path}.${key}`);
     }
     for (const [key, value] of Object.entries(node)) walk(value, `${path}/${key}`);

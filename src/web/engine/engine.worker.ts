@@ -50,13 +50,15 @@ function echoesOf(job: Job): Record<string, string> {
     const unit = secondUnit(parameter, reading.typed.unit);
     if (unit === null) return;
     const shown = fromInternal(parameter, number, unit);
-    if (shown.ok) echoes[`water.readings[${i}].value`] = `= ${formatNumber(shown.value, { significant: 3, unit })}`;
+    if (shown.ok)
+      echoes[`water.readings[${i}].value`] = `= ${formatNumber(shown.value, { significant: 3, unit })}`;
   });
   return echoes;
 }
 
 function secondUnit(parameter: Parameter, typed: string): string | null {
-  const same = (a: string): boolean => a.toLowerCase().replaceAll(" ", "") === typed.toLowerCase().replaceAll(" ", "");
+  const same = (a: string): boolean =>
+    a.toLowerCase().replaceAll(" ", "") === typed.toLowerCase().replaceAll(" ", "");
   return PARAMETER_RULES[parameter].units.find((unit) => unit !== "" && !same(unit)) ?? null;
 }
 
@@ -68,7 +70,9 @@ function answer(request: Extract<EngineRequest, { type: "plan" }>): EngineReply 
   let planned: Planned | null = null;
   if (job.ok && read.ok) {
     const facts = { date: today(), title: job.value.title, sampled: job.value.water.sampled };
-    const cards = read.value.programmes.map((p) => [p.id, fillCard(read.value, { ...facts, programme: p.id })] as const);
+    const cards = read.value.programmes.map(
+      (p) => [p.id, fillCard(read.value, { ...facts, programme: p.id })] as const,
+    );
     planned = { plan: read.value, aim: job.value.aim, cards: Object.fromEntries(cards) };
   }
   return {
@@ -99,7 +103,8 @@ async function open(request: Extract<EngineRequest, { type: "open" }>): Promise<
   const { parse } = await import("yaml");
   try {
     const document: unknown = parse(request.text, { maxAliasCount: 50 });
-    if (typeof document === "object" && document !== null && !Array.isArray(document)) return reply(document, null);
+    if (typeof document === "object" && document !== null && !Array.isArray(document))
+      return reply(document, null);
     return reply(null, "This file holds no job. A job is a JSON or YAML file with water, spray and mix.");
   } catch (error) {
     const line = error instanceof Error ? (error.message.split("\n")[0] ?? "") : "";

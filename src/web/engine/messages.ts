@@ -65,7 +65,12 @@ export type EngineReply =
       readonly planned: Planned | null;
       readonly elapsed_ms: number;
     }
-  | { readonly type: "opened"; readonly id: number; readonly document: unknown; readonly problem: string | null };
+  | {
+      readonly type: "opened";
+      readonly id: number;
+      readonly document: unknown;
+      readonly problem: string | null;
+    };
 
 /** The choice that a text of a document means, whatever its case; undefined when there is none. */
 export function choiceOf<C extends Choice>(choices: readonly C[], text: string): C | undefined {

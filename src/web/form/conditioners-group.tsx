@@ -15,7 +15,8 @@ export function ConditionersGroup(): ReactElement {
       change: (d) => ({
         ...d,
         listsConditioners,
-        conditioners: listsConditioners && d.conditioners.length === 0 ? [blankConditioner()] : d.conditioners,
+        conditioners:
+          listsConditioners && d.conditioners.length === 0 ? [blankConditioner()] : d.conditioners,
       }),
     });
   };

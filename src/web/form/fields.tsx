@@ -7,7 +7,15 @@ import type { Typed } from "../job/draft.ts";
 import { fieldId, issuesOf, useForm } from "./form-context.ts";
 
 /** Messages of a field. While it is being typed into, blocking ones wait; the result side names what it waits for. */
-function Messages({ id, issues, typing }: { id: string; issues: readonly WordedIssue[]; typing: boolean }): ReactNode {
+function Messages({
+  id,
+  issues,
+  typing,
+}: {
+  id: string;
+  issues: readonly WordedIssue[];
+  typing: boolean;
+}): ReactNode {
   const shown = issues.filter((issue) => !typing || issue.severity !== "error");
   return (
     <div id={id} className="messages">

@@ -33,7 +33,9 @@ export function fieldId(path: string): string {
  * (a reading's value and unit).
  */
 export function issuesOf(issues: readonly WordedIssue[], path: string): readonly WordedIssue[] {
-  return issues.filter(({ path: at }) => at === path || at.startsWith(`${path}.`) || at.startsWith(`${path}[`));
+  return issues.filter(
+    ({ path: at }) => at === path || at.startsWith(`${path}.`) || at.startsWith(`${path}[`),
+  );
 }
 
 /** Moves the keyboard to an element once the page has been drawn again, so that it is never lost with a removed row. */

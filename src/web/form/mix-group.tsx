@@ -15,7 +15,11 @@ export function MixGroup(): ReactElement {
   const { draft, dispatch, issues } = useForm();
   const general = issues.filter(({ path }) => path === "mix");
   return (
-    <Section id="section-mix" title="Tank mix" lead="What is on the label. Strength as acid where the label says so.">
+    <Section
+      id="section-mix"
+      title="Tank mix"
+      lead="What is on the label. Strength as acid where the label says so."
+    >
       {draft.mix.map((row, index) => (
         <Product key={row.key} row={row} index={index} />
       ))}
@@ -47,7 +51,10 @@ function Product({ row, index }: { row: MixRow; index: number }): ReactElement {
     dispatch({ type: "edit", change: (d) => withRow(d, row.key, change) });
   };
   const own = issues.filter((issue) => issue.path === path);
-  const formulations = (active?.formulations ?? catalogue?.formulations ?? []).map((id) => ({ id, name: id }));
+  const formulations = (active?.formulations ?? catalogue?.formulations ?? []).map((id) => ({
+    id,
+    name: id,
+  }));
   return (
     <fieldset className="row">
       <legend>{title}</legend>

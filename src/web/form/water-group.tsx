@@ -24,26 +24,43 @@ export function WaterGroup(): ReactElement {
   };
   const general = issues.filter(({ path }) => path === "water" || path === "water.readings");
   return (
-    <Section id="section-water" title="Water test" lead="As the report gives them. Leave blank what was not measured.">
+    <Section
+      id="section-water"
+      title="Water test"
+      lead="As the report gives them. Leave blank what was not measured."
+    >
       <div className="fields">
-        <TextField label="Source" path="water.source" value={water.source} onChange={(source) => { edit({ source }); }} />
+        <TextField
+          label="Source"
+          path="water.source"
+          value={water.source}
+          onChange={(source) => {
+            edit({ source });
+          }}
+        />
         <TextField
           label="Sampled on"
           path="water.sampled"
           kind="date"
           value={water.sampled}
-          onChange={(sampled) => { edit({ sampled }); }}
+          onChange={(sampled) => {
+            edit({ sampled });
+          }}
         />
         <SelectField
           label="Method"
           path="water.method"
           choices={METHODS}
           value={water.method}
-          onChange={(method) => { edit({ method }); }}
+          onChange={(method) => {
+            edit({ method });
+          }}
         />
       </div>
       {general.map((issue) => (
-        <p key={issue.words} className={`message message-${issue.severity}`}>{issue.words}</p>
+        <p key={issue.words} className={`message message-${issue.severity}`}>
+          {issue.words}
+        </p>
       ))}
       <h4 id="readings-title">Readings</h4>
       <p className="about">A limit such as &lt;0.05 or a range such as 250–425 is fine.</p>
@@ -75,7 +92,11 @@ function Reading({ row, index }: { row: ReadingRow; index: number }): ReactEleme
         onChange={(value) => {
           dispatch({
             type: "edit",
-            change: (d) => withReadings(d, d.water.readings.map((r) => (r.key === row.key ? { ...r, value } : r))),
+            change: (d) =>
+              withReadings(
+                d,
+                d.water.readings.map((r) => (r.key === row.key ? { ...r, value } : r)),
+              ),
           });
         }}
       />
@@ -86,7 +107,11 @@ function Reading({ row, index }: { row: ReadingRow; index: number }): ReactEleme
           dispatch({
             type: "step",
             what: `${name} removed`,
-            change: (d) => withReadings(d, d.water.readings.filter((r) => r.key !== row.key)),
+            change: (d) =>
+              withReadings(
+                d,
+                d.water.readings.filter((r) => r.key !== row.key),
+              ),
           });
           focusSoon(fieldId(`water.readings[${String(Math.max(0, index - 1))}].value`));
         }}
@@ -94,7 +119,9 @@ function Reading({ row, index }: { row: ReadingRow; index: number }): ReactEleme
         Remove<span className="visually-hidden"> {name}</span>
       </button>
       {rowIssues.map((issue) => (
-        <p key={issue.words} className={`message message-${issue.severity}`}>{issue.words}</p>
+        <p key={issue.words} className={`message message-${issue.severity}`}>
+          {issue.words}
+        </p>
       ))}
     </li>
   );
@@ -122,14 +149,25 @@ function AddReading(): ReactElement {
     <div className="add-row">
       <div className="field">
         <label htmlFor="add-reading">Another reading</label>
-        <select id="add-reading" ref={select} value={chosen} onChange={(event) => { setChosen(event.target.value); }}>
+        <select
+          id="add-reading"
+          ref={select}
+          value={chosen}
+          onChange={(event) => {
+            setChosen(event.target.value);
+          }}
+        >
           <option value="">choose</option>
           {left.map((p) => (
-            <option key={p.name} value={p.name}>{p.name}</option>
+            <option key={p.name} value={p.name}>
+              {p.name}
+            </option>
           ))}
         </select>
       </div>
-      <button type="button" onClick={add}>Add reading</button>
+      <button type="button" onClick={add}>
+        Add reading
+      </button>
     </div>
   );
 }

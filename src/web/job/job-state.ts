@@ -90,7 +90,9 @@ function sameShape(found: unknown, model: unknown): boolean {
   }
   if (typeof model === "object" && model !== null) {
     if (typeof found !== "object" || found === null) return false;
-    return Object.entries(model).every(([key, value]) => sameShape((found as Record<string, unknown>)[key], value));
+    return Object.entries(model).every(([key, value]) =>
+      sameShape((found as Record<string, unknown>)[key], value),
+    );
   }
   return typeof found === typeof model;
 }

@@ -4,7 +4,8 @@ import type { Draft, MixRow, ReadingRow, Typed } from "./draft.ts";
 export type JobDocument = Readonly<Record<string, unknown>>;
 
 /** A number, limit or range followed by something that is not a number: a unit typed into the box. */
-const NUMBER_THEN_UNIT = /^\s*([<>≤≥~]?\s*[-−]?\d[\d.,\s]*(?:[eE][-+]?\d+)?(?:\s*[-–]\s*\d[\d.,]*)?)\s*([^\d\s.,<>–-].*?)\s*$/;
+const NUMBER_THEN_UNIT =
+  /^\s*([<>≤≥~]?\s*[-−]?\d[\d.,\s]*(?:[eE][-+]?\d+)?(?:\s*[-–]\s*\d[\d.,]*)?)\s*([^\d\s.,<>–-].*?)\s*$/;
 
 /** Splits a unit typed into the number's box from its number; the unit chosen beside it holds otherwise. */
 export function splitTyped(typed: Typed): Typed {
@@ -49,7 +50,9 @@ export function documentOf(draft: Draft): JobDocument {
         }
       : {}),
     aim: withoutBlanks({ "free share": aim.freeShare, confidence: aim.confidence, where: aim.where }),
-    ...(draft.volatilityRules === "" ? {} : { site: { "volatility rules": draft.volatilityRules === "yes" } }),
+    ...(draft.volatilityRules === ""
+      ? {}
+      : { site: { "volatility rules": draft.volatilityRules === "yes" } }),
   };
 }
 

@@ -4,7 +4,16 @@ import { Evidence, Rule, SourceLink } from "./evidence.tsx";
 import { fillOf, Swatch } from "./patterns.tsx";
 import type { Fill } from "./patterns.tsx";
 import { SharePicture } from "./share-picture.tsx";
-import { clockWords, endsWords, figure, heldParts, heldWords, holderWords, inHundred, rangeWords } from "./words.ts";
+import {
+  clockWords,
+  endsWords,
+  figure,
+  heldParts,
+  heldWords,
+  holderWords,
+  inHundred,
+  rangeWords,
+} from "./words.ts";
 
 interface ActiveAnswerProps {
   readonly verdict: ActiveVerdict;
@@ -29,8 +38,8 @@ export function ActiveAnswer({ verdict, path, tank, idPrefix }: ActiveAnswerProp
       <Legend verdict={verdict} unsure={ends !== null} />
       {strongest !== undefined && verdict.onLeaf.free !== null && (
         <p className="about">
-          Thin line: the free share while the drop dries to 1/{figure(strongest, 2)} of its water. Upright line: where it
-          lands.
+          Thin line: the free share while the drop dries to 1/{figure(strongest, 2)} of its water. Upright
+          line: where it lands.
         </p>
       )}
       <div className="answer">
@@ -41,7 +50,9 @@ export function ActiveAnswer({ verdict, path, tank, idPrefix }: ActiveAnswerProp
             <SourceLink key={source} source={source} />
           ))}
         </p>
-        {verdict.byClock.intact !== null && verdict.byClock.why !== null && <p className="about">{verdict.byClock.why}</p>}
+        {verdict.byClock.intact !== null && verdict.byClock.why !== null && (
+          <p className="about">{verdict.byClock.why}</p>
+        )}
       </div>
       {verdict.rules.length > 0 && (
         <ul className="rules">
@@ -69,7 +80,8 @@ function Answer({ where, share }: { where: string; share: Share }): ReactElement
           <p className="figure-line">
             <span className="figure">{inHundred(share.free)}</span> <span className="unit">in 100 free</span>
             {range !== null && <span className="unit"> ({range})</span>}
-            {heldWords(share.heldBy) !== "" && <span>. Held: {heldWords(share.heldBy)}</span>}. <Evidence of={share.evidence} />
+            {heldWords(share.heldBy) !== "" && <span>. Held: {heldWords(share.heldBy)}</span>}.{" "}
+            <Evidence of={share.evidence} />
           </p>
           {share.why !== null && <p className="about">{share.why}</p>}
         </>
@@ -81,7 +93,12 @@ function Answer({ where, share }: { where: string; share: Share }): ReactElement
 /** What the fills mean, in words. */
 function Legend({ verdict, unsure }: { verdict: ActiveVerdict; unsure: boolean }): ReactElement {
   const holders = new Map<string, Fill>();
-  for (const share of [verdict.inTank, verdict.onLeaf, verdict.onLeaf.withoutSolid, verdict.onLeaf.withSolid]) {
+  for (const share of [
+    verdict.inTank,
+    verdict.onLeaf,
+    verdict.onLeaf.withoutSolid,
+    verdict.onLeaf.withSolid,
+  ]) {
     for (const [holder, part] of heldParts(share?.heldBy ?? {})) {
       if (part >= 0.005) holders.set(holder, fillOf(holder));
     }
@@ -159,7 +176,13 @@ function Numbers({ verdict, path, tank }: Omit<ActiveAnswerProps, "idPrefix">): 
   );
 }
 
-function DryingTable({ verdict, path }: { verdict: ActiveVerdict; path: readonly DryingStep[] }): ReactElement {
+function DryingTable({
+  verdict,
+  path,
+}: {
+  verdict: ActiveVerdict;
+  path: readonly DryingStep[];
+}): ReactElement {
   return (
     <div className="table" role="region" aria-label={`Drying path of ${verdict.name}`} tabIndex={0}>
       <table>

@@ -35,7 +35,12 @@ function shadowOf(page: string): string {
   const style = parsed.querySelector("style")?.textContent ?? "";
   const card = parsed.querySelector(".card");
   // One page has one main part, and its first heading stands under those of the page around it.
-  const body = card === null ? "" : card.innerHTML.replace(/<(\/?)h1/g, "<$1h4").replace(/<(\/?)h2/g, "<$1h5");
-  const scoped = style.replace(/@page[^}]*}/, "").replace(/\bbody\b/g, ":host").replace(/\bh1\b/g, "h4").replace(/\bh2\b/g, "h5");
+  const body =
+    card === null ? "" : card.innerHTML.replace(/<(\/?)h1/g, "<$1h4").replace(/<(\/?)h2/g, "<$1h5");
+  const scoped = style
+    .replace(/@page[^}]*}/, "")
+    .replace(/\bbody\b/g, ":host")
+    .replace(/\bh1\b/g, "h4")
+    .replace(/\bh2\b/g, "h5");
   return `<style>${scoped} @media screen { :host { padding: 0; } .card { width: auto; } .amounts, li.step { flex-wrap: wrap; } }</style><div class="card">${body}</div>`;
 }

@@ -22,7 +22,8 @@ export function Rule({ rule }: { rule: RuleVerdict }): ReactElement {
     <li className={`rule rule-${rule.level}`}>
       <p>
         {rule.level === "warn" && <WarningMark />}
-        <strong>{word}.</strong> {rule.text} <Evidence of={rule.evidence} /> <SourceLink source={rule.source} />
+        <strong>{word}.</strong> {rule.text} <Evidence of={rule.evidence} />{" "}
+        <SourceLink source={rule.source} />
       </p>
       {rule.contradictedBy !== null && <p className="about">Contradicted: {rule.contradictedBy}</p>}
     </li>
@@ -33,7 +34,13 @@ export function Rule({ rule }: { rule: RuleVerdict }): ReactElement {
 export function WarningMark(): ReactElement {
   return (
     <svg className="mark" viewBox="0 0 20 18" width="20" height="18" aria-hidden="true">
-      <path d="M10 1.5 L19 17 H1 Z" fill="none" stroke="currentColor" strokeWidth="2" strokeLinejoin="round" />
+      <path
+        d="M10 1.5 L19 17 H1 Z"
+        fill="none"
+        stroke="currentColor"
+        strokeWidth="2"
+        strokeLinejoin="round"
+      />
       <path d="M10 7 V11.5 M10 13.4 V15" stroke="currentColor" strokeWidth="2" />
     </svg>
   );

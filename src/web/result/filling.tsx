@@ -44,8 +44,20 @@ export function LoadTable({ loads }: { loads: Filling["loads"] }): ReactElement 
             </tr>
           </thead>
           <tbody>
-            <LoadRow label="Spray" unit="L" pick={(load) => load.volume_L} full={fullCount > 0 ? full : null} last={last} />
-            <LoadRow label="Area" unit="ha" pick={(load) => load.area_ha} full={fullCount > 0 ? full : null} last={last} />
+            <LoadRow
+              label="Spray"
+              unit="L"
+              pick={(load) => load.volume_L}
+              full={fullCount > 0 ? full : null}
+              last={last}
+            />
+            <LoadRow
+              label="Area"
+              unit="ha"
+              pick={(load) => load.area_ha}
+              full={fullCount > 0 ? full : null}
+              last={last}
+            />
             {full.amounts.map((amount) => (
               <LoadRow
                 key={amount.product}

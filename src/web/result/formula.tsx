@@ -20,7 +20,9 @@ function FormulaWord({ word }: { word: string }): ReactNode {
   if (!FORMULA.test(word) || !/[\d+-]/.test(word) || /^pH$/.test(word)) return word;
   const charge = /([+-])(\d*)$/.exec(word);
   const body = charge === null ? word : word.slice(0, charge.index);
-  const parts = body.split(/(\d+)/).map((part, i) => (i % 2 === 1 ? <sub key={`${String(i)} ${part}`}>{part}</sub> : part));
+  const parts = body
+    .split(/(\d+)/)
+    .map((part, i) => (i % 2 === 1 ? <sub key={`${String(i)} ${part}`}>{part}</sub> : part));
   return (
     <>
       {parts}

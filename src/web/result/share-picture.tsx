@@ -29,7 +29,13 @@ interface SharePictureProps {
  */
 export function SharePicture({ id, verdict, path }: SharePictureProps): ReactElement {
   return (
-    <svg className="share-picture" width="100%" height={HEIGHT} role="img" aria-labelledby={`${id}-title ${id}-text`}>
+    <svg
+      className="share-picture"
+      width="100%"
+      height={HEIGHT}
+      role="img"
+      aria-labelledby={`${id}-title ${id}-text`}
+    >
       <title id={`${id}-title`}>{`Free share of ${verdict.name}`}</title>
       <desc id={`${id}-text`}>{pictureWords(verdict)}</desc>
       <Axis />
@@ -49,7 +55,11 @@ function Axis(): ReactElement {
       {[0, 0.25, 0.5, 0.75, 1].map((at) => (
         <g key={at}>
           <line x1={percent(at)} x2={percent(at)} y1={TOP} y2={AXIS_TOP + 4} className="grid" />
-          <text x={percent(at)} y={AXIS_TOP + 19} textAnchor={at === 0 ? "start" : at === 1 ? "end" : "middle"}>
+          <text
+            x={percent(at)}
+            y={AXIS_TOP + 19}
+            textAnchor={at === 0 ? "start" : at === 1 ? "end" : "middle"}
+          >
             {at === 1 ? "100 %" : String(100 * at)}
           </text>
         </g>
@@ -85,7 +95,13 @@ function Bar({ top, segments }: { top: number; segments: readonly Segment[] }): 
 function Central({ at }: { at: number }): ReactElement {
   return (
     <g>
-      <line x1={percent(at)} x2={percent(at)} y1={LEAF_TOP - 5} y2={LEAF_TOP + BAR + 5} className="central-halo" />
+      <line
+        x1={percent(at)}
+        x2={percent(at)}
+        y1={LEAF_TOP - 5}
+        y2={LEAF_TOP + BAR + 5}
+        className="central-halo"
+      />
       <line x1={percent(at)} x2={percent(at)} y1={LEAF_TOP - 5} y2={LEAF_TOP + BAR + 5} className="central" />
     </g>
   );
@@ -114,10 +130,21 @@ function DryingPath({ active, path }: { active: string; path: readonly DryingSte
   const last = points.at(-1);
   if (last === undefined || points.length < 2) return null;
   const line = points
-    .map(({ factor, free }) => `${(100 * free).toFixed(2)},${((100 * Math.log(factor)) / Math.log(last.factor)).toFixed(2)}`)
+    .map(
+      ({ factor, free }) =>
+        `${(100 * free).toFixed(2)},${((100 * Math.log(factor)) / Math.log(last.factor)).toFixed(2)}`,
+    )
     .join(" ");
   return (
-    <svg x="0" y={TOP + BAR} width="100%" height={DRYING} viewBox="0 0 100 100" preserveAspectRatio="none" overflow="visible">
+    <svg
+      x="0"
+      y={TOP + BAR}
+      width="100%"
+      height={DRYING}
+      viewBox="0 0 100 100"
+      preserveAspectRatio="none"
+      overflow="visible"
+    >
       <polyline points={line} className="drying" vectorEffect="non-scaling-stroke" />
     </svg>
   );

@@ -40,7 +40,8 @@ export function WaterFacts({ water }: { water: Plan["water"] }): ReactElement {
               "not known: too little was measured"
             ) : (
               <>
-                <span className="figure">{figure(water.chargeBalance_percent, 2)}</span> <span className="unit">%</span>
+                <span className="figure">{figure(water.chargeBalance_percent, 2)}</span>{" "}
+                <span className="unit">%</span>
               </>
             )}
           </dd>
@@ -54,7 +55,8 @@ export function WaterFacts({ water }: { water: Plan["water"] }): ReactElement {
               <li key={`${a.code} ${a.about}`}>
                 {a.why}{" "}
                 <span className="about">
-                  <Formula text={a.about} />: {figure(a.value)} {a.unit}, from {figure(a.low)} to {figure(a.high)}.
+                  <Formula text={a.about} />: {figure(a.value)} {a.unit}, from {figure(a.low)} to{" "}
+                  {figure(a.high)}.
                 </span>{" "}
                 <Evidence of={a.evidence} /> <SourceLink source={a.source} />
               </li>

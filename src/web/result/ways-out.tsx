@@ -20,7 +20,9 @@ export function WaysOut({ programmes, aim, picked, onPick }: WaysOutProps): Reac
   const [all, setAll] = useState(false);
   const open = programmes.filter((programme) => !programme.blocked);
   const blocked = programmes.filter((programme) => programme.blocked);
-  const shown = open.filter((programme, i) => all || i < FIRST_ROWS || programme.id === picked || programme.kind === "none");
+  const shown = open.filter(
+    (programme, i) => all || i < FIRST_ROWS || programme.id === picked || programme.kind === "none",
+  );
   const where = aim.where === "on the leaf" ? "on the leaf" : "in the tank";
   return (
     <>
@@ -31,7 +33,13 @@ export function WaysOut({ programmes, aim, picked, onPick }: WaysOutProps): Reac
       <fieldset className="ways">
         <legend className="visually-hidden">Pick a way out; order, amounts and card follow it</legend>
         {shown.map((programme) => (
-          <Row key={programme.id} programme={programme} aim={aim} picked={picked === programme.id} onPick={onPick} />
+          <Row
+            key={programme.id}
+            programme={programme}
+            aim={aim}
+            picked={picked === programme.id}
+            onPick={onPick}
+          />
         ))}
       </fieldset>
       {shown.length < open.length && (
@@ -66,11 +74,17 @@ export function WaysOut({ programmes, aim, picked, onPick }: WaysOutProps): Reac
   );
 }
 
-function Row(props: { programme: Programme; aim: Job["aim"]; picked: boolean; onPick: (id: string) => void }): ReactElement {
+function Row(props: {
+  programme: Programme;
+  aim: Job["aim"];
+  picked: boolean;
+  onPick: (id: string) => void;
+}): ReactElement {
   const { programme, aim, picked, onPick } = props;
   const least = leastFreeOf(programme.actives, aim.where);
   const id = `way-${programme.id}`;
-  const aimWords = programme.meetsAim === null ? "aim: not known" : programme.meetsAim ? "meets the aim" : "misses the aim";
+  const aimWords =
+    programme.meetsAim === null ? "aim: not known" : programme.meetsAim ? "meets the aim" : "misses the aim";
   const several = programme.actives.length > 1 && least !== null ? ` (${least.verdict.name})` : "";
   const range = least === null ? null : rangeWords(least.share);
   return (
@@ -112,7 +126,13 @@ function RowPicture({ programme, aim }: { programme: Programme; aim: Job["aim"] 
       <line x1="0" x2="100%" y1={mid} y2={mid} className="grid" />
       <line x1={percent(aim.freeShare)} x2={percent(aim.freeShare)} y1="0" y2={ROW_HEIGHT} className="aim" />
       {ends.length > 1 && (
-        <rect x={percent(low)} y={mid - 6} width={percent(high - low)} height="12" className="bar bar-unsure" />
+        <rect
+          x={percent(low)}
+          y={mid - 6}
+          width={percent(high - low)}
+          height="12"
+          className="bar bar-unsure"
+        />
       )}
       {least !== null && <circle cx={percent(least.free)} cy={mid} r="7" className="dot" />}
     </svg>
@@ -143,7 +163,8 @@ function RowMore({ programme }: { programme: Programme }): ReactElement | null {
         {publishedRuleDose !== null && (
           <li className="rule">
             <p>
-              {publishedRuleDose.text} <Evidence of="published rule" /> <SourceLink source={publishedRuleDose.source} />
+              {publishedRuleDose.text} <Evidence of="published rule" />{" "}
+              <SourceLink source={publishedRuleDose.source} />
             </p>
           </li>
         )}
@@ -160,7 +181,8 @@ export function programmeWords(programme: Programme): string {
 
 function endsOf(share: LeafShare | Programme["actives"][number]["inTank"]): readonly number[] {
   if (share.free === null) return [];
-  const ends = "withSolid" in share ? [share.withSolid, share.withoutSolid].filter((end) => end !== null) : [];
+  const ends =
+    "withSolid" in share ? [share.withSolid, share.withoutSolid].filter((end) => end !== null) : [];
   return [share.free, ...ends.map((end) => end.free)];
 }
 

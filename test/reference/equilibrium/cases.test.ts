@@ -47,7 +47,8 @@ describe("equilibrium cases solved in 80-digit arithmetic, from a cold start", (
       const ours = value.concentrations[system.speciesIndex.get(name) ?? -1];
       worst = Math.max(worst, deviation(ours ?? Number.NaN, published));
     }
-    const bound = c.exactBinary === true ? AGREED : Math.max(AGREED, 1e-15 * c.conditioning.totalsAmplification);
+    const bound =
+      c.exactBinary === true ? AGREED : Math.max(AGREED, 1e-15 * c.conditioning.totalsAmplification);
     record({
       group: "Equilibrium cases",
       what: `case ${c.id}, largest relative deviation of a concentration`,
@@ -70,6 +71,7 @@ describe("equilibrium cases solved in 80-digit arithmetic, from a cold start", (
       else expect(Math.abs(ours - published)).toBeLessThanOrEqual(1e-8);
     }
     expect(deviation(value.ionicStrength_molPerL, c.solution.ionicStrength)).toBeLessThanOrEqual(bound);
-    if (typeof c.solution.pH === "number") expect(Math.abs((value.pH ?? NaN) - c.solution.pH)).toBeLessThanOrEqual(1e-8);
+    if (typeof c.solution.pH === "number")
+      expect(Math.abs((value.pH ?? NaN) - c.solution.pH)).toBeLessThanOrEqual(1e-8);
   });
 });

@@ -1,0 +1,3 @@
+export function findBrowser(): Promise<string | null>;
+export function needBrowser(): Promise<string | null>;
+export const browserArguments: readonly string[];
