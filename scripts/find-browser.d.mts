@@ -1,3 +1,2 @@
 export function findBrowser(): Promise<string | null>;
 export function needBrowser(): Promise<string | null>;
-export const browserArguments: readonly string[];

@@ -95,17 +95,3 @@ export async function needBrowser() {
   await runBin("playwright-core/cli.js", ["install", "chromium"]);
   return findBrowser();
 }
-
-/**
- * Arguments with which the browser is started for a test: it speaks to nobody but the page, and as root, where its
- * own sandbox cannot work, it runs without it.
- */
-export const browserArguments = [
-  ...(process.getuid?.() === 0 ? ["--no-sandbox"] : []),
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];

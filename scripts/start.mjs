@@ -1,17 +1,24 @@
 /** Installs what is missing, builds what is old, and serves the page on this machine: `npm start [-- --port N]`. */
-import { install, inProject, needsInstall, nodeVersionProblem, run } from "./project.mjs";
+import { pathToFileURL } from "node:url";
+import { bundles, install, inProject, needsInstall, nodeVersionProblem, run } from "./project.mjs";
 
-const problem = nodeVersionProblem();
-if (problem !== null) {
-  console.error(problem);
-  process.exit(1);
+async function prepare() {
+  const problem = nodeVersionProblem();
+  if (problem !== null) {
+    console.error(problem);
+    return false;
+  }
+  // Only the address goes to standard output.
+  const toStderr = { stdio: ["ignore", 2, 2] };
+  if (needsInstall() && (await install(toStderr)) !== 0) return false;
+  const build = [inProject("scripts", "build.mjs"), "--if-stale", "server", "page"];
+  return (await run(process.execPath, build, toStderr)) === 0;
 }
-if (needsInstall() && (await install({})) !== 0) process.exit(1);
-if ((await run(process.execPath, [inProject("scripts", "build.mjs"), "--if-stale", "server", "page"])) !== 0)
-  process.exit(1);
-console.error("The page, with a finished sample job, is at the address below. Ctrl-C ends it.");
-process.exit(
-  await run(process.execPath, [inProject("dist", "server", "main.js"), ...process.argv.slice(2)], {
-    timeout_s: 2_000_000,
-  }),
-);
+
+if (await prepare()) {
+  console.error("The page, with a finished sample job, is at the address below. Ctrl-C ends it.");
+  // In this process, so that whatever ends it ends the server too.
+  await import(pathToFileURL(inProject(bundles.server.output)).href);
+} else {
+  process.exitCode = 1;
+}
