@@ -1,6 +1,7 @@
 import type { CompiledSystem } from "./compile.ts";
 import type { Conditions, Equilibrium } from "./conditions.ts";
 import { equilibrate } from "./equilibrate.ts";
+import { HardstandError } from "../units/index.ts";
 
 /** How far to dry, and which solids need a push before they form. */
 export interface DryDownOptions {
@@ -35,14 +36,28 @@ export type DryDownResult =
  * Takes water out of a solution step by step: totals grow by the concentration factor, fixed activities (an open gas)
  * stay, solids form and dissolve. The path has no memory but for nucleation, so its end does not depend on the steps
  * between unless a solid nucleates on the way and would not have done so at the end.
+ *
+ * @returns the steps, or those reached and why the next failed (a nucleating solid that the system does not have is
+ *   "unknown-solid"). A nucleating solid that the conditions do not allow never forms.
+ * @throws HardstandError `dry-down-factors-invalid` if a factor is not positive or they do not ascend
  */
 export function dryDown(
   system: CompiledSystem,
   conditions: Conditions,
   options: DryDownOptions,
 ): DryDownResult {
-  const waiting = new Map((options.nucleation ?? []).map((n) => [n.solid, n.thresholdSI]));
+  options.factors.forEach((factor, k) => {
+    if (!(factor > (options.factors[k - 1] ?? 0)) || factor === Infinity) {
+      throw new HardstandError("dry-down-factors-invalid", "dryDown", { factors: options.factors });
+    }
+  });
+  const nucleation = options.nucleation ?? [];
+  const unknown = nucleation.find((n) => !system.solidIndex.has(n.solid));
+  if (unknown !== undefined) return { ok: false, reason: "unknown-solid", detail: unknown.solid, steps: [] };
   const allowed = conditions.solids ?? system.solidNames;
+  const waiting = new Map(
+    nucleation.filter((n) => allowed.includes(n.solid)).map((n) => [n.solid, n.thresholdSI]),
+  );
   const nucleated: string[] = [];
   const steps: DryDownStep[] = [];
   let start: Equilibrium | undefined = conditions.start;

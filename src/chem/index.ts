@@ -12,3 +12,5 @@ export * from "./conditions.ts";
 export { equilibrate } from "./equilibrate.ts";
 export * from "./dry-down.ts";
 export * from "./definition-problems.ts";
+export * from "./rebase.ts";
+export * from "./sensitivities.ts";

@@ -1,104 +1,128 @@
-import type { SetSolve } from "./equilibrate.ts";
 import { evaluate } from "./newton.ts";
+import type { SolveStatus } from "./newton.ts";
 import { chooseBasis, recoverActivities } from "./working-basis.ts";
 import type { Workspace } from "./workspace.ts";
 
-/** Supersaturation (natural log, per unit of coefficients) above which a solid is added. */
-const SUPERSATURATED = 1e-9;
-/** A present solid is dropped when its amount falls below minus this share of what its balance holds. */
-const NEGATIVE = 1e-13;
-const MOST_CHANGES = 1000;
+/** Amount, relative to what the solid draws on, below which a negative amount is rounding. */
+const AMOUNT_NOISE = 1e-13;
+/** Supersaturation (natural log per mole of ions released) that calls for a solid. */
+const SATURATION_NOISE = 1e-9;
+
+/** How the search for the set of solids ended. */
+export type SolidsStatus = SolveStatus | "inconsistent" | "cycled";
 
 /**
- * Lets solids appear and vanish until none is supersaturated and none has a negative amount.
+ * Finds which candidate solids are present, solving the equilibrium for one set after another.
  *
- * One change at a time: the most negative amount is dropped, else the most supersaturated solid is added; a solid
- * whose row depends on the present ones takes the place of one of them (a simplex pivot: the phase rule). If a set
- * comes back, the least index among the violated ones is changed from then on, a rule that cannot cycle for
- * complementarity problems of this kind (Murty 1974, least-index method).
+ * An active-set method on the convex function of the amounts whose gradient is −ln saturation: from the last feasible
+ * amounts it goes towards the amounts of the solved set, stops where one would become negative and drops that solid;
+ * once all are non-negative it takes in the most supersaturated one. Each full step lowers the function, so at fixed
+ * activity coefficients no set comes back (ties of exactly zero apart; the number of turns is bounded).
+ * @param solveSet equilibrium with the solids of `present`, from the present unknowns
  */
-export function settleSolids(w: Workspace, solve: () => SetSolve): SetSolve {
-  const seen = new Set<string>();
-  let leastIndex = false;
-  for (let change = 0; change < MOST_CHANGES; change++) {
-    evaluate(w);
-    recoverActivities(w);
-    const violated = findViolated(w, leastIndex);
-    if (violated === -1) return { status: "converged", label: -1 };
-    if (w.present[violated] === 1) w.present[violated] = 0;
-    else if (!admit(w, violated)) return { status: "stalled", label: -1 };
-    const key = w.present.subarray(0, w.q).join("");
-    if (seen.has(key)) leastIndex = true;
-    seen.add(key);
-    const redundant = chooseBasis(w);
-    if (redundant >= 0) return { status: "redundant", label: redundant };
-    const solved = solve();
-    if (solved.status !== "converged") return solved;
+export function settleSolids(w: Workspace, solveSet: () => SolveStatus): SolidsStatus {
+  const limit = 40 + 12 * w.q;
+  for (let turn = 0; turn < limit; turn++) {
+    const status = solveSet();
+    if (status !== "converged" || w.q === 0) return status;
+    const blocking = acceptAmounts(w);
+    if (blocking >= 0) {
+      w.present[blocking] = 0;
+      w.amount[blocking] = 0;
+    } else {
+      const wanted = mostSupersaturated(w);
+      if (wanted < 0) return "converged";
+      if (!admit(w, wanted)) return "inconsistent";
+    }
+    chooseBasis(w);
   }
-  return { status: "stalled", label: -1 };
+  return "cycled";
 }
 
-/** Index of the candidate to change: the worst negative amount, else the worst supersaturation; -1 when all is well. */
-function findViolated(w: Workspace, leastIndex: boolean): number {
-  let drop = -1;
-  let worst = 0;
-  for (let k = 0; k < w.m; k++) {
-    const member = w.member[k]!;
-    if (member >= 0) continue;
-    const s = -1 - member;
-    const amount = -w.residual[k]!;
-    w.amount[s] = amount;
-    const relative = w.scale[k]! > 0 ? amount / w.scale[k]! : 0;
-    if (relative < -NEGATIVE && (leastIndex ? drop === -1 || s < drop : relative < worst)) {
-      drop = s;
-      worst = relative;
+/** Moves the amounts towards those of the solved set; returns the solid that blocks the way at zero, or -1. */
+function acceptAmounts(w: Workspace): number {
+  const { m, member, amount, solved } = w;
+  evaluate(w);
+  let blocking = -1;
+  let reach = 1;
+  let deficit = 0;
+  for (let k = 0; k < m; k++) {
+    if (member[k]! >= 0) continue;
+    const s = -1 - member[k]!;
+    const p = -w.residual[k]!;
+    solved[s] = p;
+    if (p >= -AMOUNT_NOISE * w.scale[k]!) continue;
+    const ratio = amount[s]! / (amount[s]! - p);
+    const relative = p / w.scale[k]!;
+    if (blocking < 0 || ratio < reach || (ratio === reach && relative < deficit)) {
+      blocking = s;
+      reach = ratio;
+      deficit = relative;
     }
   }
-  if (drop >= 0 && !leastIndex) return drop;
-  let add = -1;
-  let most = SUPERSATURATED;
+  for (let k = 0; k < m; k++) {
+    if (member[k]! >= 0) continue;
+    const s = -1 - member[k]!;
+    const next = blocking < 0 ? solved[s]! : amount[s]! + reach * (solved[s]! - amount[s]!);
+    amount[s] = Math.max(0, next);
+  }
+  return blocking;
+}
+
+/** The absent candidate with the largest supersaturation per mole of ions, or -1; fills `saturation` (natural log). */
+function mostSupersaturated(w: Workspace): number {
+  recoverActivities(w);
+  let best = -1;
+  let largest = SATURATION_NOISE;
   for (let s = 0; s < w.q; s++) {
-    if (w.present[s] === 1) continue;
-    let saturation = -w.lnKsp[s]!;
-    let size = 0;
+    let product = -w.lnKsp[s]!;
+    let ions = 0;
     for (let e = w.sStart[s]!; e < w.sStart[s + 1]!; e++) {
       const coefficient = w.sValue[e]! / w.coefficientScale;
-      saturation += coefficient * w.lnActivity[w.sIndex[e]!]!;
-      size += Math.abs(coefficient);
+      product += coefficient * w.lnActivity[w.sIndex[e]!]!;
+      ions += Math.abs(coefficient);
     }
-    w.saturation[s] = saturation;
-    if (saturation / size > most) {
-      add = s;
-      most = leastIndex ? Infinity : saturation / size;
+    w.saturation[s] = product;
+    if (w.present[s] === 0 && product / ions > largest) {
+      largest = product / ions;
+      best = s;
     }
   }
-  if (!leastIndex) return add;
-  return drop >= 0 && (add < 0 || drop < add) ? drop : add;
+  return best;
 }
 
-/** Makes a solid present; where its row depends on the present ones, the one it must replace goes first. */
-function admit(w: Workspace, solid: number): boolean {
-  const coordinates = w.basis.express(w.sIndex, w.sValue, w.sStart[solid]!, w.sStart[solid + 1]!);
+/**
+ * Takes a solid into the present set. If its composition depends on those present (polymorphs, chains of minerals),
+ * it replaces the one that it uses up first, as in a simplex pivot: this is the phase rule.
+ * @returns false if it depends on them without using any up, so that the constants contradict each other
+ */
+function admit(w: Workspace, wanted: number): boolean {
+  const { m, member, basis, amount } = w;
+  const row = basis.express(w.sIndex, w.sValue, w.sStart[wanted]!, w.sStart[wanted + 1]!);
   let dependent = true;
-  let leaves = -1;
-  let least = Infinity;
-  for (let k = 0; k < w.m; k++) {
-    const alpha = coordinates[k]! / w.basis.denominator;
-    if (alpha === 0) continue;
-    const member = w.member[k]!;
-    if (member >= 0) {
-      dependent = false;
-      break;
-    }
-    if (alpha > 0 && Math.max(0, w.amount[-1 - member]!) / alpha < least) {
-      least = Math.max(0, w.amount[-1 - member]!) / alpha;
-      leaves = -1 - member;
+  for (let k = 0; k < m; k++) if (member[k]! >= 0 && row[k] !== 0) dependent = false;
+  w.present[wanted] = 1;
+  amount[wanted] = 0;
+  if (!dependent) return true;
+  let leaving = -1;
+  let most = Infinity;
+  for (let k = 0; k < m; k++) {
+    const used = row[k]! / basis.denominator;
+    if (member[k]! >= 0 || used <= 0) continue;
+    const s = -1 - member[k]!;
+    if (amount[s]! / used < most) {
+      most = amount[s]! / used;
+      leaving = s;
     }
   }
-  if (dependent) {
-    if (leaves < 0) return false;
-    w.present[leaves] = 0;
+  if (leaving < 0) return false;
+  for (let k = 0; k < m; k++) {
+    if (member[k]! >= 0) continue;
+    const s = -1 - member[k]!;
+    amount[s] = Math.max(0, amount[s]! - (most * row[k]!) / basis.denominator);
   }
-  w.present[solid] = 1;
+  amount[wanted] = most;
+  w.present[leaving] = 0;
+  amount[leaving] = 0;
   return true;
 }

@@ -44,20 +44,11 @@ export function useLabels(w: Workspace): void {
  * @returns the position of a label that depends on the others, or -1 when the basis is complete
  */
 export function chooseBasis(w: Workspace): number {
-  const { m, n, q, basis, member } = w;
-  basis.reset(m, w.integerCoefficients);
-  for (let s = 0; s < q && basis.rank < m; s++) {
-    if (w.present[s] !== 1) continue;
-    const at = basis.offer(w.sIndex, w.sValue, w.sStart[s]!, w.sStart[s + 1]!);
-    if (at >= 0) member[at] = -1 - s;
-  }
+  const { m, basis, member } = w;
   sortByAbundance(w);
-  for (let o = 0; o < n && basis.rank < m; o++) {
-    const i = w.order[o]!;
-    if (w.aStart[i] === w.aStart[i + 1]) continue;
-    const at = basis.offer(w.aIndex, w.aValue, w.aStart[i]!, w.aStart[i + 1]!);
-    if (at >= 0) member[at] = i;
-  }
+  takeMembers(w, w.integerCoefficients);
+  // Integers too large to be exact: start again in floating point, where the pivots are chosen for accuracy.
+  if (w.integerCoefficients && !basis.exact) takeMembers(w, false);
   if (basis.rank < m) return basis.taken.subarray(0, m).indexOf(0);
   let free = 0;
   for (let k = 0; k < m; k++) {
@@ -71,6 +62,24 @@ export function chooseBasis(w: Workspace): number {
   refreshBeta(w);
   refreshLnC(w);
   return -1;
+}
+
+/** Fills the basis: present solids, then rows in the order of abundance, each if it is independent of those before. */
+function takeMembers(w: Workspace, exact: boolean): void {
+  const { m, n, q, basis, member } = w;
+  basis.reset(m, exact);
+  for (let s = 0; s < q; s++) {
+    if (w.present[s] !== 1) continue;
+    const at = basis.rank < m ? basis.offer(w.sIndex, w.sValue, w.sStart[s]!, w.sStart[s + 1]!) : -1;
+    if (at >= 0) member[at] = -1 - s;
+    else w.present[s] = 0;
+  }
+  for (let o = 0; o < n && basis.rank < m; o++) {
+    const i = w.order[o]!;
+    if (w.aStart[i] === w.aStart[i + 1]) continue;
+    const at = basis.offer(w.aIndex, w.aValue, w.aStart[i]!, w.aStart[i + 1]!);
+    if (at >= 0) member[at] = i;
+  }
 }
 
 /** Rows in descending order of abundance, in `order`; insertion sort, since the order changes little between calls. */

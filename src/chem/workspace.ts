@@ -86,8 +86,8 @@ export interface Workspace {
   iterations: number;
   maxIterations: number;
   lastResidual: number;
-  /** What made the last balance impossible, for the report. */
-  trouble: string;
+  /** Where the last solve met its end, for the report: a label that depends on others, or a basis member; else -1. */
+  troubleAt: number;
 }
 
 /** Lays out the scratch memory for the given numbers of components, species and solids and their coefficients. */
@@ -164,6 +164,6 @@ export function createWorkspace(
     iterations: 0,
     maxIterations: 0,
     lastResidual: 0,
-    trouble: "",
+    troubleAt: -1,
   };
 }

@@ -1,13 +1,17 @@
-/** Integers above this are not safe to multiply further. */
+/** Products above this are not exact; entries above the second are not safe to form coordinates from. */
 const SAFE = Number.MAX_SAFE_INTEGER;
+const SAFE_ENTRY = SAFE / 256;
+/** In floating point, a difference this small against its terms is taken to be zero. */
+const CANCELLED = 1e-11;
 
 /**
  * Inverse of a basis of integer rows that is built up one row at a time, free of rounding.
  *
  * Holds an integer matrix N and an integer D such that the inverse of the basis is N / D (fraction-free
  * pivoting: every entry is a minor of the rows, so every division below is exact). At the start the basis is
- * the identity, its rows called labels; each accepted row takes the place of one label. If a product leaves the
- * range of exact integers, the work goes on in floating point and `exact` becomes false.
+ * the identity, its rows called labels; each accepted row takes the place of one label. If numbers leave the range
+ * of exact integers, `exact` becomes false: start again with `reset(order, false)`, which works in floating point with
+ * pivots chosen for accuracy.
  */
 export class IntegerBasis {
   readonly size: number;
@@ -50,10 +54,7 @@ export class IntegerBasis {
       const row = index[e]! * order;
       for (let k = 0; k < order; k++) coordinates[k] = coordinates[k]! + a * numerator[row + k]!;
     }
-    if (!this.exact) {
-      const noise = 1e-9 * Math.abs(this.denominator);
-      for (let k = 0; k < order; k++) if (Math.abs(coordinates[k]!) < noise) coordinates[k] = 0;
-    }
+    if (!this.exact) this.silence(index, value, from, to);
     return coordinates;
   }
 
@@ -78,6 +79,16 @@ export class IntegerBasis {
     return at;
   }
 
+  /** In floating point: coordinates that are what is left of a cancellation are zero. */
+  private silence(index: Int32Array, value: Float64Array, from: number, to: number): void {
+    const { order, numerator, coordinates } = this;
+    for (let k = 0; k < order; k++) {
+      let size = 0;
+      for (let e = from; e < to; e++) size += Math.abs(value[e]! * numerator[index[e]! * order + k]!);
+      if (Math.abs(coordinates[k]!) < CANCELLED * size) coordinates[k] = 0;
+    }
+  }
+
   private pivot(w: Float64Array, at: number): void {
     const { order, numerator } = this;
     const old = this.denominator;
@@ -90,24 +101,22 @@ export class IntegerBasis {
         const row = j * order;
         const left = numerator[row + l]! * pivot;
         const right = numerator[row + at]! * wl;
-        if (Math.abs(left) > SAFE || Math.abs(right) > SAFE) this.exact = false;
+        const size = Math.max(Math.abs(left), Math.abs(right));
+        if (size > SAFE) this.exact = false;
         const next = (left - right) / old;
-        numerator[row + l] = next;
+        numerator[row + l] = !this.exact && Math.abs(left - right) < CANCELLED * size ? 0 : next;
         if (Math.abs(next) > largest) largest = Math.abs(next);
       }
     }
     this.denominator = pivot;
-    if (!this.exact) this.normalise(largest);
+    if (this.exact && largest > SAFE_ENTRY) this.exact = false;
+    if (!this.exact) this.normalise();
   }
 
-  /** In floating point: denominator 1 and entries that are noise set to zero. */
-  private normalise(largest: number): void {
-    const { order, numerator } = this;
-    const d = this.denominator;
-    const noise = 1e-12 * largest;
-    for (let e = 0; e < order * order; e++) {
-      numerator[e] = Math.abs(numerator[e]!) < noise ? 0 : numerator[e]! / d;
-    }
+  /** In floating point: denominator 1, so that entries keep their size. */
+  private normalise(): void {
+    const { order, numerator, denominator } = this;
+    for (let e = 0; e < order * order; e++) numerator[e] = numerator[e]! / denominator;
     this.denominator = 1;
   }
 }
