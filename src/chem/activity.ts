@@ -12,6 +12,11 @@ export interface ActivityModel {
   lnGamma(charge: number, species: string, I: number): number;
   /** Derivative of `lnGamma` with respect to `I` [L/mol]. */
   dLnGamma(charge: number, species: string, I: number): number;
+  /**
+   * Osmotic coefficient at ionic strength `I` for `sum` dissolved particles [mol/L, taken as mol/kg]; null where the
+   * model gives none.
+   */
+  osmoticCoefficient(I: number, sum: number): number | null;
   /** Ionic strength [mol/L] above which the model is used outside the range it was fitted to. */
   readonly fittedTo: number;
 }
@@ -28,6 +33,8 @@ export const idealActivity: ActivityModel = {
   ideal: true,
   lnGamma: () => 0,
   dLnGamma: () => 0,
+  // Raoult's law for a dilute ideal solution.
+  osmoticCoefficient: () => 1,
   fittedTo: Infinity,
 };
 
@@ -78,6 +85,14 @@ export function davies(options: DaviesOptions = {}): ActivityModel {
     dLnGamma(charge, _species, I) {
       if (I !== lastI) at(I);
       return charge * charge * derivative;
+    },
+    osmoticCoefficient(I, sum) {
+      if (I > daviesFittedTo_molPerL || I > hold) return null;
+      if (!(sum > 0)) return 1;
+      // Gibbs–Duhem: (φ − 1) Σc = ∫ Σ c d ln γ = ∫ 2 I dD with ln γ = z² D(I).
+      const root = Math.sqrt(I);
+      const integral = I - 2 * root + 2 * Math.log1p(root) - 0.5 * b * I * I;
+      return 1 + (2 * slope * (I * (root / (1 + root) - b * I) - integral)) / sum;
     },
     fittedTo: daviesFittedTo_molPerL,
   };
@@ -136,6 +151,8 @@ export function extendedDebyeHuckel(options: ExtendedDebyeHuckelOptions): Activi
       const bracket = 1 + B * size.a_angstrom * root;
       return Math.LN10 * ((-A * charge * charge * 0.5) / (root * bracket * bracket) + size.b);
     },
+    // Ions of several sizes and linear terms: the coefficients are not those of one excess function.
+    osmoticCoefficient: () => null,
     fittedTo: fallback.fittedTo,
   };
 }

@@ -1,5 +1,6 @@
 import type { ActivityModel } from "./activity.ts";
 import type { CompiledSystem } from "./compile.ts";
+import type { EstimateNote, InteractionModel, RangeNote } from "./interaction-model.ts";
 
 /** What is known about the solution to be brought to equilibrium. */
 export interface Conditions {
@@ -12,7 +13,11 @@ export interface Conditions {
    * balance closes. Any total given for it is ignored.
    */
   readonly electroneutral?: string | null;
-  readonly activity: ActivityModel;
+  /**
+   * A model of the ionic strength (concentrations in mol/L) or an interaction model (then totals and all
+   * concentrations are mol per kg of water; see `kgOfWaterPerL`).
+   */
+  readonly activity: ActivityModel | InteractionModel;
   /** Formation constants (log10) to use instead of the definition's, by species name. */
   readonly logK?: Readonly<Record<string, number>>;
   /** Solubility products (log10) to use instead of the definition's, by solid name. */
@@ -46,8 +51,16 @@ export interface Equilibrium {
   readonly iterations: number;
   /** Largest balance residual relative to the size of its terms, in the basis of abundant species. */
   readonly residual: number;
-  /** True when the ionic strength lies above the range the activity model was fitted to. */
+  /** Activity of water [1]; null where the activity model has no sound value. */
+  readonly waterActivity: number | null;
+  /** Osmotic coefficient [1]; null as `waterActivity`. */
+  readonly osmoticCoefficient: number | null;
+  /** True when the solution lies outside the range the activity model was fitted to. */
   readonly extrapolated: boolean;
+  /** Which salts or limits of an interaction model the solution is outside of. */
+  readonly rangeNotes: readonly RangeNote[];
+  /** Ions of weight whose interaction parameters are estimates. */
+  readonly estimates: readonly EstimateNote[];
 }
 
 /** Why no equilibrium was found. */

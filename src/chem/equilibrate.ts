@@ -1,5 +1,10 @@
 import type { CompiledSystem } from "./compile.ts";
 import type { Conditions, Equilibrium, EquilibriumFailure, EquilibriumResult } from "./conditions.ts";
+import { isInteraction } from "./interaction-model.ts";
+import type { InteractionModel } from "./interaction-model.ts";
+import { applyInteractions, createInteractionState, evaluateInteractions } from "./interaction-step.ts";
+import { createInteractionNewton } from "./newton-interaction.ts";
+import type { InteractionNewton } from "./newton-interaction.ts";
 import { setActivity } from "./newton-coupled.ts";
 import { prepare } from "./prepare.ts";
 import { readEquilibrium } from "./read-equilibrium.ts";
@@ -7,6 +12,7 @@ import type { SolidsStatus } from "./solid-set.ts";
 import { solveCold, solveFromHere } from "./solve.ts";
 import type { SolveTask } from "./solve.ts";
 import { chooseBasis, recoverActivities } from "./working-basis.ts";
+import type { Workspace } from "./workspace.ts";
 
 const DEFAULT_ITERATIONS = 2000;
 /** Newton steps per candidate solid, and one more, after which a warm start gives way to a cold one. */
@@ -38,7 +44,7 @@ export function equilibrate(system: CompiledSystem, conditions: Conditions): Equ
   const preparation = prepare(system, conditions);
   if ("reason" in preparation) return { ok: false, ...preparation, residual: null, iterations: 0 };
   const w = system.workspace;
-  const task: SolveTask = { w, model: conditions.activity, speciesNames: system.speciesNames };
+  const task = solveTask(system, conditions.activity);
   const limit = conditions.maxIterations ?? DEFAULT_ITERATIONS;
   w.iterations = 0;
   w.troubleAt = -1;
@@ -53,7 +59,32 @@ export function equilibrate(system: CompiledSystem, conditions: Conditions): Equ
   }
   if (status !== "converged") return failure(system, status);
   recoverActivities(w);
-  return { ok: true, value: readEquilibrium(system, preparation, conditions) };
+  return { ok: true, value: readEquilibrium(system, preparation, conditions, task) };
+}
+
+/** What a solve of the prepared system by a model needs. */
+export function solveTask(system: CompiledSystem, activity: Conditions["activity"]): SolveTask {
+  const { workspace: w, speciesNames } = system;
+  if (!isInteraction(activity)) return { w, model: activity, speciesNames, interactions: null };
+  return { w, model: activity.startModel, speciesNames, interactions: interactionsFor(system, activity) };
+}
+
+const laidOut = new WeakMap<InteractionModel, WeakMap<CompiledSystem, InteractionNewton>>();
+
+/** The model laid out for a system, once for each pair of the two. */
+function interactionsFor(system: CompiledSystem, model: InteractionModel): InteractionNewton {
+  let ofModel = laidOut.get(model);
+  if (ofModel === undefined) laidOut.set(model, (ofModel = new WeakMap()));
+  let found = ofModel.get(system);
+  if (found === undefined) {
+    const components = system.componentNames.length;
+    const species = system.speciesNames.length;
+    const terms = model.compile(system.speciesNames, system.speciesCharges);
+    const state = createInteractionState(terms, components, species, 1);
+    found = createInteractionNewton(state, components, species);
+    ofModel.set(system, found);
+  }
+  return found;
 }
 
 /**
@@ -73,8 +104,19 @@ export function loadStart(system: CompiledSystem, start: Equilibrium, task: Solv
     w.present[s] = amount > 0 ? 1 : 0;
     w.amount[s] = Math.max(0, amount);
   }
-  setActivity(w, task.model, task.speciesNames, task.model.ideal ? 0 : start.ionicStrength_molPerL);
+  if (task.interactions === null) {
+    setActivity(w, task.model, task.speciesNames, task.model.ideal ? 0 : start.ionicStrength_molPerL);
+  } else startInteractionsAt(w, task.interactions);
   return chooseBasis(w) < 0;
+}
+
+/** Coefficients of the composition in `lnC`. */
+function startInteractionsAt(w: Workspace, { state }: InteractionNewton): void {
+  for (let i = 0; i < w.n; i++) w.c[i] = Math.exp(w.lnC[i]!);
+  evaluateInteractions(w, state, false);
+  for (let i = 0; i < w.n; i++) w.lnGamma[i] = state.terms.lnGamma[w.speciesOf[i]!]!;
+  w.lnWater = state.terms.lnWaterActivity;
+  applyInteractions(w);
 }
 
 function failure(system: CompiledSystem, status: Exclude<SolidsStatus, "converged">): EquilibriumResult {

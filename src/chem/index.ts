@@ -1,4 +1,8 @@
 export * from "./activity.ts";
+export * from "./interaction-model.ts";
+export * from "./pitzer.ts";
+export { builtInPitzer } from "./pitzer-data.ts";
+export type { PitzerData } from "./pitzer-data.ts";
 export * from "./system.ts";
 export * from "./kinetics.ts";
 export * from "./thermo.ts";

@@ -207,6 +207,7 @@ function loadWorkspace(system: CompiledSystem, preparation: Preparation): void {
   w.integerCoefficients = system.coefficientScale > 0;
   w.coefficientScale = w.integerCoefficients ? system.coefficientScale : 1;
   w.m = 0;
+  w.lnWater = 0;
   for (let j = 0; j < system.componentNames.length; j++) {
     w.labelOf[j] = -1;
     if (preparation.absent[j] === 1 || preparation.lnFixed[j] === preparation.lnFixed[j]) continue;
@@ -223,6 +224,7 @@ function loadWorkspace(system: CompiledSystem, preparation: Preparation): void {
     w.speciesOf[n] = i;
     w.order[n] = n;
     w.charge[n] = system.speciesCharges[i]!;
+    w.water[n] = system.definition.species[i]!.water ?? 0;
     w.halfZ2[n] = 0.5 * w.charge[n]! * w.charge[n]!;
     const rest = addRow(system, preparation, system.speciesRows, i, w.aIndex, w.aValue, entry);
     w.lnK[n] = preparation.logK[i]! * Math.LN10 + rest.constant;
@@ -241,6 +243,8 @@ function loadWorkspace(system: CompiledSystem, preparation: Preparation): void {
     w.present[q] = 0;
     w.amount[q] = 0;
     w.lnKsp[q] = preparation.logKsp[s]! * Math.LN10 - rest.constant;
+    w.lnKspInWater[q] = w.lnKsp[q]!;
+    w.solidWater[q] = system.definition.solids[s]!.water ?? 0;
     entry = rest.entry;
     w.sStart[q + 1] = entry;
   }

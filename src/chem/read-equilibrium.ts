@@ -1,12 +1,16 @@
 import type { CompiledSystem } from "./compile.ts";
 import type { Conditions, Equilibrium } from "./conditions.ts";
+import { isInteraction } from "./interaction-model.ts";
 import type { Preparation } from "./prepare.ts";
+import type { SolveTask } from "./solve.ts";
+import { WATER_MOLAR_MASS_KG_PER_MOL } from "./water-properties.ts";
 
 /** Copies a converged state out of the workspace into arrays of the caller's own; needs `recoverActivities` first. */
 export function readEquilibrium(
   system: CompiledSystem,
   preparation: Preparation,
   conditions: Conditions,
+  task: SolveTask,
 ): Equilibrium {
   const w = system.workspace;
   const species = system.speciesNames.length;
@@ -39,6 +43,8 @@ export function readEquilibrium(
   const saturationIndices = new Float64Array(solids.length);
   for (let s = 0; s < solids.length; s++) {
     saturationIndices[s] = present[s] === 1 ? 0 : saturationIndex(system, preparation, log10Activities, s);
+    const water = system.definition.solids[s]!.water ?? 0;
+    if (present[s] === 0 && water !== 0) saturationIndices[s]! += (water * w.lnWater) / Math.LN10;
   }
   const proton = system.componentIndex.get("H+");
   const logH = proton === undefined ? -Infinity : log10Activities[proton]!;
@@ -54,7 +60,36 @@ export function readEquilibrium(
     pH: logH === -Infinity ? null : -logH,
     iterations: w.iterations,
     residual: w.lastResidual,
-    extrapolated: !conditions.activity.ideal && ionicStrength_molPerL > conditions.activity.fittedTo,
+    ...rangeOf(conditions, concentrations, ionicStrength_molPerL, task),
+  };
+}
+
+/** Water activity, and what of the answer lies outside the range of the model or rests on estimates. */
+function rangeOf(
+  { activity }: Conditions,
+  concentrations: Float64Array,
+  ionicStrength: number,
+  { interactions }: SolveTask,
+): Pick<Equilibrium, "waterActivity" | "osmoticCoefficient" | "extrapolated" | "rangeNotes" | "estimates"> {
+  if (!isInteraction(activity) || interactions === null) {
+    const sum = concentrations.reduce((total, c) => total + c, 0);
+    const phi = isInteraction(activity) ? null : activity.osmoticCoefficient(ionicStrength, sum);
+    return {
+      waterActivity: phi === null ? null : Math.exp(-WATER_MOLAR_MASS_KG_PER_MOL * sum * phi),
+      osmoticCoefficient: phi,
+      extrapolated: !activity.ideal && !isInteraction(activity) && ionicStrength > activity.fittedTo,
+      rangeNotes: [],
+      estimates: [],
+    };
+  }
+  const { terms, molality } = interactions.state;
+  const rangeNotes = terms.rangeNotes(molality);
+  return {
+    waterActivity: Math.exp(terms.lnWaterActivity),
+    osmoticCoefficient: terms.osmoticCoefficient,
+    extrapolated: rangeNotes.length > 0,
+    rangeNotes,
+    estimates: terms.estimateNotes(molality),
   };
 }
 

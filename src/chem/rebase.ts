@@ -1,4 +1,5 @@
 import { HardstandError } from "../units/index.ts";
+import { withWater } from "./system.ts";
 import type { Solid, Species, SystemDefinition } from "./system.ts";
 
 /**
@@ -19,20 +20,26 @@ export function rebase(definition: SystemDefinition, replace: string, by: string
     return Object.fromEntries(Object.entries(exchanged).filter(([, coefficient]) => coefficient !== 0));
   };
   const share = (row: Species | Solid): number => (row.formation[replace] ?? 0) / species.formation[replace]!;
+  const drier = <T extends Species | Solid>(rewritten: T, row: T): T =>
+    withWater(rewritten, (row.water ?? 0) - share(row) * (species.water ?? 0));
   return {
     components: definition.components.map((component) =>
       component.name === replace ? { name: by, charge: species.charge } : component,
     ),
     species: definition.species.map((row) =>
       row.name === by
-        ? { ...row, formation: { [by]: 1 }, logK: 0 }
-        : { ...row, formation: rewrite(row.formation), logK: row.logK - share(row) * species.logK },
+        ? withWater({ ...row, formation: { [by]: 1 }, logK: 0 }, 0)
+        : drier(
+            { ...row, formation: rewrite(row.formation), logK: row.logK - share(row) * species.logK },
+            row,
+          ),
     ),
-    solids: definition.solids.map((row) => ({
-      ...row,
-      formation: rewrite(row.formation),
-      logKsp: row.logKsp + share(row) * species.logK,
-    })),
+    solids: definition.solids.map((row) =>
+      drier(
+        { ...row, formation: rewrite(row.formation), logKsp: row.logKsp + share(row) * species.logK },
+        row,
+      ),
+    ),
   };
 }
 

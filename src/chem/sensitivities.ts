@@ -1,9 +1,9 @@
-import { loadStart } from "./equilibrate.ts";
+import { loadStart, solveTask } from "./equilibrate.ts";
 import type { Conditions, Equilibrium } from "./conditions.ts";
-import { backSubstitute, evaluate, factorBalances } from "./newton.ts";
-import { borders } from "./newton-coupled.ts";
+import { evaluate } from "./newton.ts";
 import { prepare } from "./prepare.ts";
 import type { Preparation } from "./prepare.ts";
+import { interactionResponses, strengthResponses } from "./responses.ts";
 import type { Workspace } from "./workspace.ts";
 
 /** What an equilibrium can be differentiated by; each in log10 of the constant, total or activity. */
@@ -59,22 +59,27 @@ export function sensitivities(
   const preparation = prepare(system, conditions);
   if ("reason" in preparation) return { ok: false, ...preparation };
   const w = system.workspace;
-  const task = { w, model: conditions.activity, speciesNames: system.speciesNames };
+  const task = solveTask(system, conditions.activity);
   if (!loadStart(system, equilibrium, task) || evaluate(w) > AT_EQUILIBRIUM) {
     return { ok: false, reason: "not-at-equilibrium", detail: `scaled residual ${w.lastResidual}` };
   }
-  if (!factorBalances(w)) return { ok: false, reason: "singular", detail: "balances" };
-  const response = coupling(w, conditions.activity.ideal);
-  if (!(Math.abs(response.pivot) > 1e-12)) return { ok: false, reason: "singular", detail: "ionic strength" };
-  const value: Sensitivity[] = [];
+  const changes: InBasis[] = [];
   for (const parameter of parameters) {
     const change = changeOf(parameter, conditions, equilibrium, preparation);
     if (change === null) {
       return { ok: false, reason: "unknown-parameter", detail: `${parameter.kind} ${parameter.name}` };
     }
-    value.push(differentiate(parameter, change, equilibrium, response));
+    changes.push(inWorkingBasis(change, w));
   }
-  return { ok: true, value };
+  const responses =
+    task.interactions === null
+      ? strengthResponses(w, conditions.activity.ideal, changes)
+      : interactionResponses(w, task.interactions.state.terms, changes);
+  if (responses === null) return { ok: false, reason: "singular", detail: "balances with activity" };
+  return {
+    ok: true,
+    value: parameters.map((parameter, p) => carryOver(parameter, changes[p]!, responses[p]!, system)),
+  };
 }
 
 /** How constants and totals of the prepared problem move per natural log of a parameter. */
@@ -84,25 +89,6 @@ interface Change {
   readonly lnKsp: Float64Array;
   /** Of the totals per label [mol/L]. */
   readonly totals: Float64Array;
-}
-
-/** The ionic strength's part of the linear system. */
-interface Coupling {
-  readonly ideal: boolean;
-  /** 1 − d I_out / d I. */
-  readonly pivot: number;
-}
-
-/** Leaves H⁻¹ times the border in `bordered`. */
-function coupling(w: Workspace, ideal: boolean): Coupling {
-  if (ideal) {
-    w.weight.fill(0, 0, w.n);
-    return { ideal, pivot: 1 };
-  }
-  let pivot = borders(w);
-  backSubstitute(w, w.bordered);
-  for (let k = 0; k < w.free; k++) pivot += w.border[k]! * w.bordered[k]!;
-  return { ideal, pivot };
 }
 
 function changeOf(
@@ -155,16 +141,27 @@ function changeOf(
   return change;
 }
 
-/** Solves the linear system for one change and carries the step over to everything that is reported. */
-function differentiate(
-  parameter: SensitivityParameter,
-  change: Change,
-  { system }: Equilibrium,
-  { ideal, pivot }: Coupling,
-): Sensitivity {
-  const w = system.workspace;
-  const { m, n, member, freeOf, vStart, vIndex, vValue, basis, c } = w;
-  /** Of b (ln K, or −ln Ksp for a solid) per basis member, of the totals and of beta in the working basis. */
+/** A change as the solver's present basis sees it. */
+export interface InBasis {
+  /** Of b (ln K, or −ln Ksp for a solid) per basis member. */
+  readonly ofMember: Float64Array;
+  /** Of the total per basis member. */
+  readonly ofTotal: Float64Array;
+  /** Of beta per row. */
+  readonly ofBeta: Float64Array;
+}
+
+/** What a change does to the solution (natural logs). */
+export interface Response {
+  /** Of ln c per row. */
+  readonly lnC: Float64Array;
+  /** Of ln activity per basis member; zero for solids. */
+  readonly lnActivity: Float64Array;
+  readonly lnWater: number;
+}
+
+function inWorkingBasis(change: Change, w: Workspace): InBasis {
+  const { m, n, member, vStart, vIndex, vValue, basis } = w;
   const ofMember = new Float64Array(m);
   const ofTotal = new Float64Array(m);
   const ofBeta = new Float64Array(n);
@@ -175,68 +172,42 @@ function differentiate(
       ofTotal[k] = ofTotal[k]! + factor * basis.numerator[j * m + k]! * change.totals[j]!;
     }
   }
-  const step = new Float64Array(w.free);
-  let dI = 0;
-  for (let k = 0; k < m; k++) if (freeOf[k]! >= 0) step[freeOf[k]!] = ofTotal[k]!;
   for (let i = 0; i < n; i++) {
     let beta = change.lnK[i]!;
     for (let e = vStart[i]!; e < vStart[i + 1]!; e++) beta -= vValue[e]! * ofMember[vIndex[e]!]!;
     ofBeta[i] = beta;
-    dI += w.halfZ2[i]! * c[i]! * beta;
-    for (let e = vStart[i]!; e < vStart[i + 1]!; e++) {
-      const k = freeOf[vIndex[e]!]!;
-      if (k >= 0) step[k] = step[k]! - vValue[e]! * c[i]! * beta;
-    }
   }
-  backSubstitute(w, step);
-  if (ideal) dI = 0;
-  else {
-    for (let k = 0; k < w.free; k++) dI += w.border[k]! * step[k]!;
-    dI /= pivot;
-    for (let k = 0; k < w.free; k++) step[k] = step[k]! - w.bordered[k]! * dI;
-  }
-  return carryOver(parameter, system.workspace, { step, dI, ofMember, ofTotal, ofBeta }, system);
-}
-
-/** A solved step with the changes it answers to. */
-interface Step {
-  readonly step: Float64Array;
-  readonly dI: number;
-  readonly ofMember: Float64Array;
-  readonly ofTotal: Float64Array;
-  readonly ofBeta: Float64Array;
+  return { ofMember, ofTotal, ofBeta };
 }
 
 function carryOver(
   parameter: SensitivityParameter,
-  w: Workspace,
-  { step, dI, ofMember, ofTotal, ofBeta }: Step,
+  { ofMember, ofTotal }: InBasis,
+  { lnC, lnActivity, lnWater }: Response,
   system: Equilibrium["system"],
 ): Sensitivity {
-  const { m, n, member, freeOf, vStart, vIndex, vValue, basis } = w;
+  const w = system.workspace;
+  const { m, n, member, vStart, vIndex, vValue, basis } = w;
+  const left = ofTotal.slice();
   const dLog10Concentrations = new Float64Array(system.speciesNames.length);
   const dSolids_molPerL = new Float64Array(system.solidNames.length);
   const dLog10Activities = new Float64Array(system.componentNames.length);
   let dIonicStrength = 0;
   for (let i = 0; i < n; i++) {
-    let d = ofBeta[i]! + w.weight[i]! * dI;
-    for (let e = vStart[i]!; e < vStart[i + 1]!; e++) {
-      const k = freeOf[vIndex[e]!]!;
-      if (k >= 0) d += vValue[e]! * step[k]!;
-    }
+    const d = lnC[i]!;
     dLog10Concentrations[w.speciesOf[i]!] = d;
     dIonicStrength += w.halfZ2[i]! * w.c[i]! * d;
     for (let e = vStart[i]!; e < vStart[i + 1]!; e++) {
-      ofTotal[vIndex[e]!] = ofTotal[vIndex[e]!]! - vValue[e]! * w.c[i]! * d;
+      left[vIndex[e]!] = left[vIndex[e]!]! - vValue[e]! * w.c[i]! * d;
     }
   }
   const factor = w.coefficientScale / basis.denominator;
   for (let k = 0; k < m; k++) {
     const row = member[k]!;
     // What is left of the change of a solid's balance is the change of its amount.
-    if (row < 0) dSolids_molPerL[w.solidOf[-1 - row]!] = Math.LN10 * ofTotal[k]!;
-    const ofY = row >= 0 ? dLog10Concentrations[w.speciesOf[row]!]! + w.dLnGamma[row]! * dI : 0;
-    const potential = ofY - ofMember[k]!;
+    if (row < 0) dSolids_molPerL[w.solidOf[-1 - row]!] = Math.LN10 * left[k]!;
+    const water = row >= 0 ? w.water[row]! : w.solidWater[-1 - row]!;
+    const potential = lnActivity[k]! - ofMember[k]! - water * lnWater;
     for (let j = 0; j < m; j++) {
       const at = w.componentOf[j]!;
       dLog10Activities[at] = dLog10Activities[at]! + factor * basis.numerator[j * m + k]! * potential;

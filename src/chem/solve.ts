@@ -1,9 +1,11 @@
 import { findRoot } from "../numerics/index.ts";
 import type { ActivityModel } from "./activity.ts";
 import { coordinatePasses } from "./coordinate-passes.ts";
-import { evaluate, newtonFixed, TIGHT } from "./newton.ts";
+import { ACCEPTABLE, evaluate, newtonFixed, TIGHT } from "./newton.ts";
 import type { SolveStatus } from "./newton.ts";
 import { ionicStrengthOf, newtonCoupled, setActivity, setIonicStrength } from "./newton-coupled.ts";
+import { relaxInteractions, solveSetInteraction } from "./newton-interaction.ts";
+import type { InteractionNewton } from "./newton-interaction.ts";
 import { settleSolids } from "./solid-set.ts";
 import type { SolidsStatus } from "./solid-set.ts";
 import { chooseBasis, useLabels } from "./working-basis.ts";
@@ -12,8 +14,11 @@ import type { Workspace } from "./workspace.ts";
 /** Everything one solve needs besides the workspace. */
 export interface SolveTask {
   readonly w: Workspace;
+  /** The model, or the one an interaction model starts from. */
   readonly model: ActivityModel;
   readonly speciesNames: readonly string[];
+  /** Set for an interaction model. */
+  readonly interactions: InteractionNewton | null;
 }
 
 /** Starting activity of components that some species release, and of those with no total to go by. */
@@ -22,6 +27,8 @@ const LN_TRACE = Math.log(1e-7);
 const FIRST_GUESS_LIMIT = 0.5;
 /** Ionic strength [mol/L] beyond which activity coefficients are not evaluated. */
 const ABSURD = 1e4;
+/** Scaled residual at which a solution is good enough to start another model from. */
+const ROUGH = 1e-2;
 /** Newton steps allowed to the many solves of one bracket. */
 const BRACKET_ITERATIONS = 20000;
 
@@ -32,12 +39,17 @@ export function solveCold(task: SolveTask): SolidsStatus {
   w.amount.fill(0, 0, w.q);
   const status = startFromTotals(task, guessIonicStrength(w));
   if (status !== "converged") return status;
+  if (task.interactions !== null) {
+    const rough = startInteractions(task);
+    if (rough !== "converged") return rough;
+  }
   return solveFromHere(task);
 }
 
 /** Solves from the unknowns, the basis and the solids now in the workspace. */
 export function solveFromHere(task: SolveTask): SolidsStatus {
-  const { w, model } = task;
+  const { w, model, interactions } = task;
+  if (interactions !== null) return solveInteractions(w, interactions);
   if (model.ideal || !isCharged(w)) return settleSolids(w, () => newtonFixed(w, TIGHT));
   const status = settleSolids(w, () => solveSetCoupled(task));
   if (status !== "cycled" && status !== "stalled") return status;
@@ -45,6 +57,29 @@ export function solveFromHere(task: SolveTask): SolidsStatus {
   w.present.fill(0, 0, w.q);
   w.amount.fill(0, 0, w.q);
   return bracketIonicStrength(task, () => settleSolids(w, () => newtonFixed(w, TIGHT)));
+}
+
+/** A rough solution by the start model, its ionic strength brought up to date once. */
+function startInteractions({ w, model, speciesNames }: SolveTask): SolveStatus {
+  w.lnWater = 0;
+  for (let turn = 0; turn < 2; turn++) {
+    const status = newtonFixed(w, ROUGH);
+    if (status !== "converged") return status;
+    if (turn === 0) setIonicStrength(w, model, speciesNames, Math.min(ABSURD, ionicStrengthOf(w)));
+  }
+  return "converged";
+}
+
+function solveInteractions(w: Workspace, interactions: InteractionNewton): SolidsStatus {
+  const status = settleSolids(w, () => solveSetInteraction(w, interactions));
+  if (status !== "cycled" && status !== "stalled") return status;
+  // As with Davies: a set of solids can come back only while the coefficients follow it.
+  const allowed = w.maxIterations;
+  w.maxIterations = w.iterations + BRACKET_ITERATIONS;
+  const inner = (): SolidsStatus => settleSolids(w, () => newtonFixed(w, TIGHT));
+  const relaxed = relaxInteractions(w, interactions, inner, ACCEPTABLE);
+  w.maxIterations = allowed;
+  return relaxed;
 }
 
 function solveSetCoupled(task: SolveTask): SolveStatus {

@@ -1,5 +1,7 @@
 import solidLists from "../../data/solids.json" with { type: "json" };
 import { HardstandError } from "../units/index.ts";
+import type { PitzerData } from "./pitzer-data.ts";
+import { withWater } from "./system.ts";
 import type { Component, Solid, Species, SystemDefinition } from "./system.ts";
 import { constantAt, fromExpression, logKAt, vantHoffShift } from "./thermo-constants.ts";
 import type { Constant } from "./thermo-constants.ts";
@@ -35,6 +37,11 @@ export interface SystemRequest {
    * those constants already contain that binding).
    */
   readonly alkaliPairs?: boolean;
+  /**
+   * Interaction parameters the system will be solved with: species they already contain are left out, and solids take
+   * the constants that belong to them. Left out: a system for a model of the ionic strength.
+   */
+  readonly interactions?: PitzerData;
 }
 
 const CARBONATE = "CO3-2";
@@ -42,7 +49,7 @@ const CARBON_DIOXIDE = "CO2";
 
 /**
  * Chemical system of the requested components: every species and requested solid formed from them alone, constants at
- * zero ionic strength and the temperature asked for, water left out of the formations (its activity is 1).
+ * zero ionic strength and the temperature asked for. Water stands beside the formations (`water`); it is no component.
  *
  * @throws HardstandError "component-unknown", "solid-unknown"
  * @validity 0–45 °C; constants on the mol/L scale, which differs from mol/kg by less than 0.01 in log10 below 45 °C
@@ -56,15 +63,19 @@ export function systemFor(thermo: ThermoData, request: SystemRequest): SystemDef
   }
   const components: Component[] = [...wanted].map((name) => ({ name, charge: knownCharge(thermo, name) }));
   const free = components.map(({ name, charge }) => ({ name, charge, formation: { [name]: 1 }, logK: 0 }));
+  const contained = new Set(request.interactions?.contained.map((entry) => entry.species));
   const formed = thermo.species.filter(
-    (record) => (request.alkaliPairs === true || !record.alkaliPair) && madeOf(record.formation, wanted),
+    (record) =>
+      (request.alkaliPairs === true || !record.alkaliPair) &&
+      !contained.has(record.id) &&
+      madeOf(record.formation, wanted),
   );
   const definition: SystemDefinition = {
     components,
     species: [...free, ...formed.map((record) => speciesAt(record, request.temperature_C))],
     solids: requestedSolids(thermo, request.solids)
       .filter((record) => madeOf(record.formation, wanted))
-      .map((record) => solidAt(record, request.temperature_C)),
+      .map((record) => solidAt(record, request)),
   };
   return open ? withCarbonDioxide(definition) : definition;
 }
@@ -86,15 +97,24 @@ function withoutWater(formation: Readonly<Record<string, number>>): Record<strin
 
 function speciesAt(record: SpeciesRecord, temperature_C: number): Species {
   const { id, charge, formation } = record;
-  return { name: id, charge, formation: withoutWater(formation), logK: logKAt(record, temperature_C) };
+  return withWater(
+    { name: id, charge, formation: withoutWater(formation), logK: logKAt(record, temperature_C) },
+    formation["H2O"] ?? 0,
+  );
 }
 
-function solidAt(record: SolidRecord, temperature_C: number): Solid {
-  return {
-    name: record.id,
-    formation: withoutWater(record.formation),
-    logKsp: logKAt(record, temperature_C),
-  };
+function solidAt(record: SolidRecord, { temperature_C, interactions }: SystemRequest): Solid {
+  const own = interactions?.solidConstants.find((constant) => constant.solid === record.id);
+  // The change with temperature is that of the solids file either way.
+  const change = own === undefined ? 0 : own.logKsp - logKAt(record, 25);
+  return withWater(
+    {
+      name: record.id,
+      formation: withoutWater(record.formation),
+      logKsp: logKAt(record, temperature_C) + change,
+    },
+    record.formation["H2O"] ?? 0,
+  );
 }
 
 function requestedSolids(thermo: ThermoData, solids: SystemRequest["solids"]): readonly SolidRecord[] {
@@ -117,26 +137,26 @@ function withCarbonDioxide(definition: SystemDefinition): SystemDefinition {
   if (gas === undefined) throw new HardstandError("species-missing", "systemFor", { name: CARBON_DIOXIDE });
   const swap = (
     formation: Readonly<Record<string, number>>,
-  ): { formation: Record<string, number>; shift: number } => {
+  ): { formation: Record<string, number>; shift: number; water: number } => {
     const { [CARBONATE]: n = 0, ...rest } = formation;
-    if (n === 0) return { formation: { ...formation }, shift: 0 };
+    if (n === 0) return { formation: { ...formation }, shift: 0, water: 0 };
     const protons = (rest["H+"] ?? 0) - n * (gas.formation["H+"] ?? 0);
     const swapped: Record<string, number> = { ...rest, [CARBON_DIOXIDE]: n };
     if (protons === 0) delete swapped["H+"];
     else swapped["H+"] = protons;
-    return { formation: swapped, shift: -n * gas.logK };
+    return { formation: swapped, shift: -n * gas.logK, water: -n * (gas.water ?? 0) };
   };
   return {
     components: definition.components.map((c) =>
       c.name === CARBONATE ? { name: CARBON_DIOXIDE, charge: 0 } : c,
     ),
     species: definition.species.map((species) => {
-      const { formation, shift } = swap(species.formation);
-      return { ...species, formation, logK: species.logK + shift };
+      const { formation, shift, water } = swap(species.formation);
+      return withWater({ ...species, formation, logK: species.logK + shift }, (species.water ?? 0) + water);
     }),
     solids: definition.solids.map((solid) => {
-      const { formation, shift } = swap(solid.formation);
-      return { ...solid, formation, logKsp: solid.logKsp - shift };
+      const { formation, shift, water } = swap(solid.formation);
+      return withWater({ ...solid, formation, logKsp: solid.logKsp - shift }, (solid.water ?? 0) + water);
     }),
   };
 }

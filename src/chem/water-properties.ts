@@ -9,6 +9,9 @@ const AVOGADRO_PER_MOL = 6.02214076e23;
 /** Vacuum permittivity [F/m], CODATA 2018. */
 const VACUUM_PERMITTIVITY_F_PER_M = 8.8541878128e-12;
 
+/** Molar mass of water [kg/mol] (IUPAC 2021 standard atomic weights, abridged: H 1.008, O 15.999). */
+export const WATER_MOLAR_MASS_KG_PER_MOL = 0.018015;
+
 /** Lowest and highest temperature [°C] for which the water properties are offered. */
 export const WATER_PROPERTIES_RANGE_C = { low: 0, high: 100 } as const;
 

@@ -43,6 +43,12 @@ export interface Workspace {
   readonly dLnGamma: Float64Array;
   /** ln K − ln γ per row. */
   readonly b: Float64Array;
+  /** Water taken up per row and released per candidate [mol/mol], and ln of its activity; used by interaction models. */
+  readonly water: Float64Array;
+  readonly solidWater: Float64Array;
+  /** ln Ksp at a water activity of 1. */
+  readonly lnKspInWater: Float64Array;
+  lnWater: number;
 
   /** Working basis: member k is row `member[k]`, or candidate `−1 − member[k]`. */
   readonly member: Int32Array;
@@ -129,6 +135,10 @@ export function createWorkspace(
     lnGamma: perRow(),
     dLnGamma: perRow(),
     b: perRow(),
+    water: perRow(),
+    solidWater: perSolid(),
+    lnKspInWater: perSolid(),
+    lnWater: 0,
     member: new Int32Array(components),
     basis: new IntegerBasis(components),
     freeOf: new Int32Array(components),

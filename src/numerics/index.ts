@@ -1,4 +1,5 @@
 export * from "./cholesky.ts";
 export * from "./compensated.ts";
+export * from "./dense-solve.ts";
 export * from "./integer-basis.ts";
 export * from "./roots.ts";

@@ -9,6 +9,7 @@ const FILES = [
   "components",
   "aqueous",
   "solids",
+  "pitzer",
   "gases",
   "ligands",
   "counter-ions",

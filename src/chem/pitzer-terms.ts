@@ -1,0 +1,350 @@
+import type { ActivityModel } from "./activity.ts";
+import { electrostaticMixing } from "./electrostatic-mixing.ts";
+import type { ElectrostaticMixing } from "./electrostatic-mixing.ts";
+import type { CompiledInteractions, EstimateNote, RangeNote } from "./interaction-model.ts";
+import { pairFunction } from "./pair-functions.ts";
+import type { PairFunction } from "./pair-functions.ts";
+import { pitzerEstimateNotes, pitzerRangeNotes } from "./pitzer-notes.ts";
+import type { PitzerLayout } from "./pitzer-layout.ts";
+import { WATER_MOLAR_MASS_KG_PER_MOL } from "./water-properties.ts";
+
+/** What the terms need besides the parameters of the species. */
+export interface PitzerSettings {
+  /** Debye–Hückel slope of the osmotic coefficient [(kg/mol)^½]. */
+  readonly Aphi: number;
+  /** Ionic strength at which the terms are held [mol/kg]. */
+  readonly hold: number;
+  readonly temperature_C: number;
+  /** Formula for ions without any parameters. */
+  readonly unknown: ActivityModel;
+}
+
+/** b of the Debye–Hückel term [(kg/mol)^½]. */
+const B = 1.2;
+/** Ionic strength [mol/kg] below which terms are evaluated at this value: their derivatives grow without limit at zero. */
+const FLOOR = 1e-14;
+/** Largest charge (its size) that electrostatic mixing is worked out for. */
+const LARGEST_CHARGE = 3;
+/** Relative step of the ionic strength for the second derivative of electrostatic mixing. */
+const DIFFERENCE = 1e-4;
+
+/**
+ * Pitzer's equations laid out for one system, as the excess function W of the molalities (excess Gibbs energy per kg
+ * of water over RT) and its derivatives: ln γ_i = ∂W/∂m_i, osmotic coefficient from the Gibbs–Duhem relation.
+ *
+ * W = f(I) + 2 Σ m_c m_a B_ca(I) + Z Σ m_c m_a C_ca + Σ 2 m_i m_j (θ_ij + Eθ_ij(I)) + Σ m m m ψ, Z = Σ m |z|.
+ */
+export class PitzerTerms implements CompiledInteractions {
+  readonly lnGamma: Float64Array;
+  readonly jacobian: Float64Array;
+  readonly waterSlope: Float64Array;
+  lnWaterActivity = 0;
+  osmoticCoefficient = 1;
+
+  private readonly layout: PitzerLayout;
+  private readonly settings: PitzerSettings;
+  private readonly n: number;
+  /** Molalities the terms are evaluated at (scaled down when held). */
+  private readonly m: Float64Array;
+  /** W and its derivatives at constant I and Z, by I, and by Z. */
+  private readonly first: Float64Array;
+  private readonly firstI: Float64Array;
+  private readonly firstZ: Float64Array;
+  private readonly functions: PairFunction[];
+  /** Sums of molalities of ions with parameters by sign and size of charge, and E-theta by the sizes of two charges. */
+  private readonly byCharge: Float64Array;
+  private readonly mixing: ElectrostaticMixing[];
+  private readonly mixingCurvature: Float64Array;
+  /** Place of each species in `byCharge`; -1 when electrostatic mixing is not worked out for it. */
+  private readonly slots: Int32Array;
+  private readonly everything: Int32Array;
+  private I = 0;
+  private Z = 0;
+  private W = 0;
+  private WI = 0;
+  private WZ = 0;
+  private WII = 0;
+  /** Σ m ln γ − W: what the osmotic coefficient differs from 1 by, times the molalities. */
+  private moment = 0;
+
+  constructor(layout: PitzerLayout, settings: PitzerSettings) {
+    this.layout = layout;
+    this.settings = settings;
+    const n = layout.names.length;
+    this.n = n;
+    this.lnGamma = new Float64Array(n);
+    this.jacobian = new Float64Array(n * n);
+    this.waterSlope = new Float64Array(n);
+    this.m = new Float64Array(n);
+    this.first = new Float64Array(n);
+    this.firstI = new Float64Array(n);
+    this.firstZ = new Float64Array(n);
+    this.functions = Array.from(layout.alphas, () => ({ g: 0, slope: 0, curvature: 0 }));
+    this.everything = Int32Array.from(layout.names, (_, i) => i);
+    this.slots = new Int32Array(n).fill(-1);
+    for (const i of [...layout.cations, ...layout.anions]) this.slots[i] = chargeSlot(layout.charges[i]!);
+    const charges = LARGEST_CHARGE + 1;
+    this.byCharge = new Float64Array(2 * charges);
+    this.mixing = Array.from({ length: charges * charges }, () => ({ value: 0, slope: 0 }));
+    this.mixingCurvature = new Float64Array(charges * charges);
+  }
+
+  evaluate(molalities: Float64Array, by: Int32Array): void {
+    const derivatives = by.length > 0;
+    const { charges } = this.layout;
+    let strength = 0;
+    let sum = 0;
+    for (let i = 0; i < this.n; i++) {
+      strength += 0.5 * charges[i]! * charges[i]! * molalities[i]!;
+      sum += molalities[i]!;
+    }
+    const scale = strength > this.settings.hold ? this.settings.hold / strength : 1;
+    this.I = Math.max(FLOOR, strength * scale);
+    this.Z = 0;
+    for (let i = 0; i < this.n; i++) {
+      this.m[i] = molalities[i]! * scale;
+      this.Z += Math.abs(charges[i]!) * this.m[i]!;
+    }
+    this.first.fill(0);
+    this.firstI.fill(0);
+    this.firstZ.fill(0);
+    if (derivatives) this.jacobian.fill(0);
+    this.debyeHuckel();
+    this.pairs(derivatives);
+    this.electrostatic(by);
+    this.constants(derivatives);
+    this.collect(sum, scale);
+    if (derivatives) this.collectDerivatives(strength, scale, scale < 1 ? this.everything : by);
+  }
+
+  rangeNotes(molalities: Float64Array): readonly RangeNote[] {
+    return pitzerRangeNotes(this.layout, this.settings, molalities);
+  }
+
+  estimateNotes(molalities: Float64Array): readonly EstimateNote[] {
+    return pitzerEstimateNotes(this.layout, molalities);
+  }
+
+  private debyeHuckel(): void {
+    const { Aphi } = this.settings;
+    const root = Math.sqrt(this.I);
+    const bracket = 1 + B * root;
+    const log = Math.log1p(B * root);
+    this.W = ((-4 * Aphi * this.I) / B) * log;
+    this.WI = -2 * Aphi * ((2 / B) * log + root / bracket);
+    this.WII = -2 * Aphi * (1 / (root * bracket) + 0.5 / (root * bracket * bracket));
+    this.WZ = 0;
+  }
+
+  /** Pairs of unlike sign; longer than usual because all sums come out of one loop over the pairs. */
+  private pairs(derivatives: boolean): void {
+    const { layout, m, first, firstI, firstZ, functions, jacobian, I, Z, n } = this;
+    const { cations, anions, beta0, beta1, beta2, c: cubic, alpha1, alpha2 } = layout;
+    for (let t = 0; t < functions.length; t++) pairFunction(layout.alphas[t]!, I, functions[t]!);
+    const columns = anions.length;
+    for (let c = 0; c < cations.length; c++) {
+      const ic = cations[c]!;
+      const mc = m[ic]!;
+      let own = 0;
+      let ownI = 0;
+      let ownZ = 0;
+      for (let a = 0; a < columns; a++) {
+        const ia = anions[a]!;
+        const ma = m[ia]!;
+        const p = c * columns + a;
+        const f = functions[alpha1[p]!]!;
+        const b1 = beta1[p]!;
+        const b2 = beta2[p]!;
+        let value = beta0[p]! + b1 * f.g;
+        let slope = b1 * f.slope;
+        let curvature = b1 * f.curvature;
+        if (b2 !== 0) {
+          const s = functions[alpha2[p]!]!;
+          value += b2 * s.g;
+          slope += b2 * s.slope;
+          curvature += b2 * s.curvature;
+        }
+        const both = 2 * value + Z * cubic[p]!;
+        own += ma * both;
+        ownI += 2 * ma * slope;
+        ownZ += ma * cubic[p]!;
+        first[ia] = first[ia]! + mc * both;
+        firstI[ia] = firstI[ia]! + 2 * mc * slope;
+        firstZ[ia] = firstZ[ia]! + mc * cubic[p]!;
+        this.WII += 2 * mc * ma * curvature;
+        if (derivatives) {
+          jacobian[ic * n + ia] = both;
+          jacobian[ia * n + ic] = both;
+        }
+      }
+      first[ic] = own;
+      firstI[ic] = ownI;
+      firstZ[ic] = ownZ;
+      this.W += mc * own;
+      this.WI += mc * ownI;
+      this.WZ += mc * ownZ;
+    }
+  }
+
+  /** Electrostatic mixing of ions of like sign and unlike charge, summed by charge. */
+  private electrostatic(by: Int32Array): void {
+    const { layout, m, byCharge, mixing, mixingCurvature, I } = this;
+    const width = LARGEST_CHARGE + 1;
+    byCharge.fill(0);
+    for (const ions of [layout.cations, layout.anions]) {
+      for (const i of ions) {
+        const at = this.slots[i]!;
+        if (at >= 0) byCharge[at] = byCharge[at]! + m[i]!;
+      }
+    }
+    for (let p = 1; p <= LARGEST_CHARGE; p++) {
+      for (let q = p + 1; q <= LARGEST_CHARGE; q++) {
+        const term = mixing[p * width + q]!;
+        const products = byCharge[p]! * byCharge[q]! + byCharge[width + p]! * byCharge[width + q]!;
+        if (byCharge[p]! + byCharge[q]! + byCharge[width + p]! + byCharge[width + q]! === 0) continue;
+        electrostaticMixing(p, q, this.settings.Aphi, I, term);
+        this.W += 2 * products * term.value;
+        this.WI += 2 * products * term.slope;
+        if (by.length === 0) continue;
+        electrostaticMixing(p, q, this.settings.Aphi, I * (1 + DIFFERENCE), upper);
+        electrostaticMixing(p, q, this.settings.Aphi, I * (1 - DIFFERENCE), lower);
+        mixingCurvature[p * width + q] = (upper.slope - lower.slope) / (2 * DIFFERENCE * I);
+        this.WII += 2 * products * mixingCurvature[p * width + q]!;
+      }
+    }
+    this.electrostaticByIon(layout.cations, by);
+    this.electrostaticByIon(layout.anions, by);
+  }
+
+  private electrostaticByIon(ions: Int32Array, by: Int32Array): void {
+    const { byCharge, mixing, first, firstI, jacobian, n } = this;
+    const width = LARGEST_CHARGE + 1;
+    for (const i of ions) {
+      const at = this.slots[i]!;
+      if (at < 0) continue;
+      const p = at % width;
+      const sign = at - p;
+      for (let q = 1; q <= LARGEST_CHARGE; q++) {
+        const molality = byCharge[sign + q]!;
+        if (q === p || molality === 0) continue;
+        const term = mixing[Math.min(p, q) * width + Math.max(p, q)]!;
+        first[i] = first[i]! + 2 * molality * term.value;
+        firstI[i] = firstI[i]! + 2 * molality * term.slope;
+      }
+      for (let b = 0; b < by.length; b++) {
+        const j = by[b]!;
+        const other = this.slots[j]!;
+        const q = other - sign;
+        if (other < 0 || other === at || q < 1 || q > LARGEST_CHARGE) continue;
+        jacobian[i * n + j] =
+          jacobian[i * n + j]! + 2 * mixing[Math.min(p, q) * width + Math.max(p, q)]!.value;
+      }
+    }
+  }
+
+  /** theta, lambda and psi: they do not depend on the ionic strength. */
+  private constants(derivatives: boolean): void {
+    const { layout, m, first, jacobian, n } = this;
+    const pair = (i: number, j: number, value: number): void => {
+      jacobian[i * n + j] = jacobian[i * n + j]! + value;
+      jacobian[j * n + i] = jacobian[j * n + i]! + value;
+    };
+    for (let e = 0; e < layout.two.length; e++) {
+      const i = layout.twoI[e]!;
+      const j = layout.twoJ[e]!;
+      const value = 2 * layout.two[e]!;
+      this.W += value * m[i]! * m[j]!;
+      first[i] = first[i]! + value * m[j]!;
+      first[j] = first[j]! + value * m[i]!;
+      if (derivatives) pair(i, j, value);
+    }
+    for (let e = 0; e < layout.three.length; e++) {
+      const i = layout.threeI[e]!;
+      const j = layout.threeJ[e]!;
+      const k = layout.threeK[e]!;
+      const value = layout.three[e]!;
+      this.W += value * m[i]! * m[j]! * m[k]!;
+      first[i] = first[i]! + value * m[j]! * m[k]!;
+      first[j] = first[j]! + value * m[i]! * m[k]!;
+      first[k] = first[k]! + value * m[i]! * m[j]!;
+      if (!derivatives) continue;
+      pair(i, j, value * m[k]!);
+      pair(i, k, value * m[j]!);
+      pair(j, k, value * m[i]!);
+    }
+  }
+
+  /** Activity coefficients and water activity at the sums now held. */
+  private collect(sum: number, scale: number): void {
+    const { layout, m, first, lnGamma, n, WI, WZ } = this;
+    let moment = -this.W;
+    for (let i = 0; i < n; i++) {
+      const z = layout.charges[i]!;
+      const value = first[i]! + 0.5 * z * z * WI + Math.abs(z) * WZ;
+      lnGamma[i] = value;
+      moment += m[i]! * value;
+    }
+    this.moment = moment;
+    const scaled = sum * scale;
+    this.osmoticCoefficient = scaled > 0 ? 1 + moment / scaled : 1;
+    this.lnWaterActivity = -WATER_MOLAR_MASS_KG_PER_MOL * sum * this.osmoticCoefficient;
+    for (const i of layout.unknown) {
+      lnGamma[i] = this.settings.unknown.lnGamma(layout.charges[i]!, layout.names[i]!, this.I);
+    }
+  }
+
+  private collectDerivatives(strength: number, scale: number, by: Int32Array): void {
+    const { layout, m, n, I, firstI, firstZ, jacobian, waterSlope, WII } = this;
+    const { charges, unknown } = layout;
+    for (let i = 0; i < n; i++) {
+      const zi = charges[i]!;
+      const row = i * n;
+      const byI = firstI[i]! + 0.5 * zi * zi * WII;
+      for (let b = 0; b < by.length; b++) {
+        const j = by[b]!;
+        const zj = charges[j]!;
+        jacobian[row + j] =
+          jacobian[row + j]! +
+          0.5 * zi * zi * firstI[j]! +
+          Math.abs(zi) * firstZ[j]! +
+          0.5 * zj * zj * byI +
+          Math.abs(zj) * firstZ[i]!;
+      }
+    }
+    if (scale < 1) this.holdDerivatives(strength, scale);
+    for (let b = 0; b < by.length; b++) {
+      const j = by[b]!;
+      let sum = 1;
+      for (let i = 0; i < n; i++) sum += (m[i]! * jacobian[i * n + j]!) / scale;
+      if (scale < 1) sum += (0.5 * charges[j]! * charges[j]! * this.moment) / this.settings.hold;
+      waterSlope[j] = -WATER_MOLAR_MASS_KG_PER_MOL * sum;
+    }
+    for (const i of unknown) {
+      const byI = scale < 1 ? 0 : this.settings.unknown.dLnGamma(charges[i]!, layout.names[i]!, I);
+      for (let j = 0; j < n; j++) jacobian[i * n + j] = 0.5 * charges[j]! * charges[j]! * byI;
+    }
+  }
+
+  /** When held, the molalities used are hold / I times the true ones, so they answer to the ionic strength as well. */
+  private holdDerivatives(strength: number, scale: number): void {
+    const { layout, m, n, jacobian } = this;
+    for (let i = 0; i < n; i++) {
+      let along = 0;
+      for (let k = 0; k < n; k++) along += jacobian[i * n + k]! * m[k]!;
+      for (let j = 0; j < n; j++) {
+        const zj = layout.charges[j]!;
+        jacobian[i * n + j] = scale * jacobian[i * n + j]! - (along * 0.5 * zj * zj) / strength;
+      }
+    }
+  }
+}
+
+/** Place of an ion of charge number `z` in the sums by charge; -1 when electrostatic mixing is not worked out for it. */
+function chargeSlot(z: number): number {
+  const size = Math.abs(z);
+  if (size > LARGEST_CHARGE || !Number.isInteger(size)) return -1;
+  return z > 0 ? size : LARGEST_CHARGE + 1 + size;
+}
+
+const upper: ElectrostaticMixing = { value: 0, slope: 0 };
+const lower: ElectrostaticMixing = { value: 0, slope: 0 };
