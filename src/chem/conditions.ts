@@ -15,7 +15,7 @@ export interface Conditions {
   readonly electroneutral?: string | null;
   /**
    * A model of the ionic strength (concentrations in mol/L) or an interaction model (then totals and all
-   * concentrations are mol per kg of water; see `kgOfWaterPerL`).
+   * concentrations are mol per kg of water; see `waterInLitre_kgPerL`).
    */
   readonly activity: ActivityModel | InteractionModel;
   /** Formation constants (log10) to use instead of the definition's, by species name. */

@@ -5,7 +5,11 @@ import { HardstandError } from "../units/index.ts";
 
 /** How far to dry, and which solids need a push before they form. */
 export interface DryDownOptions {
-  /** Concentration factors in ascending order: litres of the first solution per litre of liquid left. */
+  /**
+   * Concentration factors in ascending order: litres of the first solution per litre of liquid left. With an
+   * interaction model: kg of water at first per kg of liquid water left, which is what a drying droplet loses; at
+   * 5 mol/kg a litre of liquid holds 0.7 kg of water, so the two are not the same. Water bound in solids is not liquid.
+   */
   readonly factors: readonly number[];
   /**
    * Solids that stay away until their saturation index first exceeds a threshold at one of the factors; from then on
@@ -14,7 +18,7 @@ export interface DryDownOptions {
   readonly nucleation?: readonly { readonly solid: string; readonly thresholdSI: number }[];
 }
 
-/** One stop of a drying path. Amounts and concentrations are per litre of liquid left. */
+/** One stop of a drying path. Amounts and concentrations are per litre of liquid left (interaction model: per kg of water left). */
 export interface DryDownStep {
   readonly factor: number;
   readonly equilibrium: Equilibrium;

@@ -2,7 +2,7 @@ import type { CompiledSystem } from "./compile.ts";
 import type { Conditions, Equilibrium, EquilibriumFailure, EquilibriumResult } from "./conditions.ts";
 import { isInteraction } from "./interaction-model.ts";
 import type { InteractionModel } from "./interaction-model.ts";
-import { applyInteractions, createInteractionState, evaluateInteractions } from "./interaction-step.ts";
+import { applyInteractions, createInteractionState, evaluateInteractions } from "./interaction-state.ts";
 import { createInteractionNewton } from "./newton-interaction.ts";
 import type { InteractionNewton } from "./newton-interaction.ts";
 import { setActivity } from "./newton-coupled.ts";

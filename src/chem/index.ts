@@ -1,5 +1,6 @@
 export * from "./activity.ts";
 export * from "./interaction-model.ts";
+export * from "./molality.ts";
 export * from "./pitzer.ts";
 export { builtInPitzer } from "./pitzer-data.ts";
 export type { PitzerData } from "./pitzer-data.ts";

@@ -2,13 +2,13 @@ import { ACCEPTABLE, evaluate, newtonFixed, TIGHT } from "./newton.ts";
 import type { SolveStatus } from "./newton.ts";
 import {
   chooseActive,
-  createStep,
   evaluateInteractions,
   refreshInteractions,
-  solveInteractionStep,
   updateNetWater,
-} from "./interaction-step.ts";
-import type { InteractionState, InteractionStep } from "./interaction-step.ts";
+} from "./interaction-state.ts";
+import type { InteractionState } from "./interaction-state.ts";
+import { createStep, solveInteractionStep } from "./interaction-step.ts";
+import type { InteractionStep } from "./interaction-step.ts";
 import type { SolidsStatus } from "./solid-set.ts";
 import { chooseBasis, isDominant } from "./working-basis.ts";
 import type { Workspace } from "./workspace.ts";

@@ -1,4 +1,5 @@
 import type { PitzerData } from "./pitzer-data.ts";
+import { chargeInName } from "./pitzer-parameters.ts";
 import type { PairLookup, PairParameters } from "./pitzer-parameters.ts";
 
 /** Parameters of one system in typed arrays, by index of its species. */
@@ -36,9 +37,11 @@ export interface PitzerLayout {
 export function layOutPitzer(
   data: PitzerData,
   lookup: PairLookup,
-  names: readonly string[],
+  given: readonly string[],
   charges: Float64Array,
 ): PitzerLayout {
+  // Names are the caller's: one that says another charge than the species has is no name of a known ion.
+  const names = given.map((name, i) => (chargeInName(name) === charges[i] ? name : ""));
   const all = names.map((_, i) => i);
   const covered = (i: number): boolean => lookup.covers(names[i]!, charges[i]!);
   const cations = all.filter((i) => charges[i]! > 0 && covered(i));
@@ -55,7 +58,7 @@ export function layOutPitzer(
   const two = mixing.filter(({ at }) => at.length === 2);
   const three = mixing.filter(({ at }) => at.length === 3);
   return {
-    names,
+    names: given,
     charges,
     cations: Int32Array.from(cations),
     anions: Int32Array.from(anions),

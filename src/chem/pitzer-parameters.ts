@@ -52,8 +52,8 @@ function standIns(data: PitzerData, species: string): readonly string[] {
   }
 }
 
-/** Charge number written at the end of an ion's name ("SO4-2"). */
-function chargeInName(name: string): number {
+/** Charge number written at the end of an ion's name ("SO4-2"); 0 if there is none. */
+export function chargeInName(name: string): number {
   const found = /([+-])(\d*)$/.exec(name);
   if (found === null) return 0;
   return (found[1] === "+" ? 1 : -1) * Number(found[2] === "" ? 1 : found[2]);

@@ -1,7 +1,6 @@
 import type { ActivityModel } from "./activity.ts";
-import { electrostaticMixing } from "./electrostatic-mixing.ts";
-import type { ElectrostaticMixing } from "./electrostatic-mixing.ts";
 import type { CompiledInteractions, EstimateNote, RangeNote } from "./interaction-model.ts";
+import { LikeCharges } from "./like-charges.ts";
 import { pairFunction } from "./pair-functions.ts";
 import type { PairFunction } from "./pair-functions.ts";
 import { pitzerEstimateNotes, pitzerRangeNotes } from "./pitzer-notes.ts";
@@ -23,11 +22,6 @@ export interface PitzerSettings {
 const B = 1.2;
 /** Ionic strength [mol/kg] below which terms are evaluated at this value: their derivatives grow without limit at zero. */
 const FLOOR = 1e-14;
-/** Largest charge (its size) that electrostatic mixing is worked out for. */
-const LARGEST_CHARGE = 3;
-/** Relative step of the ionic strength for the second derivative of electrostatic mixing. */
-const DIFFERENCE = 1e-4;
-
 /**
  * Pitzer's equations laid out for one system, as the excess function W of the molalities (excess Gibbs energy per kg
  * of water over RT) and its derivatives: ln γ_i = ∂W/∂m_i, osmotic coefficient from the Gibbs–Duhem relation.
@@ -47,16 +41,11 @@ export class PitzerTerms implements CompiledInteractions {
   /** Molalities the terms are evaluated at (scaled down when held). */
   private readonly m: Float64Array;
   /** W and its derivatives at constant I and Z, by I, and by Z. */
-  private readonly first: Float64Array;
-  private readonly firstI: Float64Array;
+  readonly first: Float64Array;
+  readonly firstI: Float64Array;
   private readonly firstZ: Float64Array;
   private readonly functions: PairFunction[];
-  /** Sums of molalities of ions with parameters by sign and size of charge, and E-theta by the sizes of two charges. */
-  private readonly byCharge: Float64Array;
-  private readonly mixing: ElectrostaticMixing[];
-  private readonly mixingCurvature: Float64Array;
-  /** Place of each species in `byCharge`; -1 when electrostatic mixing is not worked out for it. */
-  private readonly slots: Int32Array;
+  private readonly likeCharges: LikeCharges;
   private readonly everything: Int32Array;
   private I = 0;
   private Z = 0;
@@ -81,12 +70,7 @@ export class PitzerTerms implements CompiledInteractions {
     this.firstZ = new Float64Array(n);
     this.functions = Array.from(layout.alphas, () => ({ g: 0, slope: 0, curvature: 0 }));
     this.everything = Int32Array.from(layout.names, (_, i) => i);
-    this.slots = new Int32Array(n).fill(-1);
-    for (const i of [...layout.cations, ...layout.anions]) this.slots[i] = chargeSlot(layout.charges[i]!);
-    const charges = LARGEST_CHARGE + 1;
-    this.byCharge = new Float64Array(2 * charges);
-    this.mixing = Array.from({ length: charges * charges }, () => ({ value: 0, slope: 0 }));
-    this.mixingCurvature = new Float64Array(charges * charges);
+    this.likeCharges = new LikeCharges(layout, settings.Aphi);
   }
 
   evaluate(molalities: Float64Array, by: Int32Array): void {
@@ -111,7 +95,10 @@ export class PitzerTerms implements CompiledInteractions {
     if (derivatives) this.jacobian.fill(0);
     this.debyeHuckel();
     this.pairs(derivatives);
-    this.electrostatic(by);
+    const electrostatic = this.likeCharges.evaluate(this.m, this.I, by, this);
+    this.W += electrostatic.W;
+    this.WI += electrostatic.WI;
+    this.WII += electrostatic.WII;
     this.constants(derivatives);
     this.collect(sum, scale);
     if (derivatives) this.collectDerivatives(strength, scale, scale < 1 ? this.everything : by);
@@ -183,62 +170,6 @@ export class PitzerTerms implements CompiledInteractions {
       this.W += mc * own;
       this.WI += mc * ownI;
       this.WZ += mc * ownZ;
-    }
-  }
-
-  /** Electrostatic mixing of ions of like sign and unlike charge, summed by charge. */
-  private electrostatic(by: Int32Array): void {
-    const { layout, m, byCharge, mixing, mixingCurvature, I } = this;
-    const width = LARGEST_CHARGE + 1;
-    byCharge.fill(0);
-    for (const ions of [layout.cations, layout.anions]) {
-      for (const i of ions) {
-        const at = this.slots[i]!;
-        if (at >= 0) byCharge[at] = byCharge[at]! + m[i]!;
-      }
-    }
-    for (let p = 1; p <= LARGEST_CHARGE; p++) {
-      for (let q = p + 1; q <= LARGEST_CHARGE; q++) {
-        const term = mixing[p * width + q]!;
-        const products = byCharge[p]! * byCharge[q]! + byCharge[width + p]! * byCharge[width + q]!;
-        if (byCharge[p]! + byCharge[q]! + byCharge[width + p]! + byCharge[width + q]! === 0) continue;
-        electrostaticMixing(p, q, this.settings.Aphi, I, term);
-        this.W += 2 * products * term.value;
-        this.WI += 2 * products * term.slope;
-        if (by.length === 0) continue;
-        electrostaticMixing(p, q, this.settings.Aphi, I * (1 + DIFFERENCE), upper);
-        electrostaticMixing(p, q, this.settings.Aphi, I * (1 - DIFFERENCE), lower);
-        mixingCurvature[p * width + q] = (upper.slope - lower.slope) / (2 * DIFFERENCE * I);
-        this.WII += 2 * products * mixingCurvature[p * width + q]!;
-      }
-    }
-    this.electrostaticByIon(layout.cations, by);
-    this.electrostaticByIon(layout.anions, by);
-  }
-
-  private electrostaticByIon(ions: Int32Array, by: Int32Array): void {
-    const { byCharge, mixing, first, firstI, jacobian, n } = this;
-    const width = LARGEST_CHARGE + 1;
-    for (const i of ions) {
-      const at = this.slots[i]!;
-      if (at < 0) continue;
-      const p = at % width;
-      const sign = at - p;
-      for (let q = 1; q <= LARGEST_CHARGE; q++) {
-        const molality = byCharge[sign + q]!;
-        if (q === p || molality === 0) continue;
-        const term = mixing[Math.min(p, q) * width + Math.max(p, q)]!;
-        first[i] = first[i]! + 2 * molality * term.value;
-        firstI[i] = firstI[i]! + 2 * molality * term.slope;
-      }
-      for (let b = 0; b < by.length; b++) {
-        const j = by[b]!;
-        const other = this.slots[j]!;
-        const q = other - sign;
-        if (other < 0 || other === at || q < 1 || q > LARGEST_CHARGE) continue;
-        jacobian[i * n + j] =
-          jacobian[i * n + j]! + 2 * mixing[Math.min(p, q) * width + Math.max(p, q)]!.value;
-      }
     }
   }
 
@@ -338,13 +269,3 @@ export class PitzerTerms implements CompiledInteractions {
     }
   }
 }
-
-/** Place of an ion of charge number `z` in the sums by charge; -1 when electrostatic mixing is not worked out for it. */
-function chargeSlot(z: number): number {
-  const size = Math.abs(z);
-  if (size > LARGEST_CHARGE || !Number.isInteger(size)) return -1;
-  return z > 0 ? size : LARGEST_CHARGE + 1 + size;
-}
-
-const upper: ElectrostaticMixing = { value: 0, slope: 0 };
-const lower: ElectrostaticMixing = { value: 0, slope: 0 };

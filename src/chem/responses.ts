@@ -1,11 +1,6 @@
 import type { CompiledInteractions } from "./interaction-model.ts";
-import {
-  chooseActive,
-  createInteractionState,
-  createStep,
-  evaluateInteractions,
-  solveInteractionStep,
-} from "./interaction-step.ts";
+import { chooseActive, createInteractionState, evaluateInteractions } from "./interaction-state.ts";
+import { createStep, solveInteractionStep } from "./interaction-step.ts";
 import { backSubstitute, factorBalances } from "./newton.ts";
 import { borders } from "./newton-coupled.ts";
 import type { InBasis, Response } from "./sensitivities.ts";

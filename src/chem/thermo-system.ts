@@ -1,6 +1,7 @@
 import solidLists from "../../data/solids.json" with { type: "json" };
 import { HardstandError } from "../units/index.ts";
 import type { PitzerData } from "./pitzer-data.ts";
+import { chargeInName } from "./pitzer-parameters.ts";
 import { withWater } from "./system.ts";
 import type { Component, Solid, Species, SystemDefinition } from "./system.ts";
 import { constantAt, fromExpression, logKAt, vantHoffShift } from "./thermo-constants.ts";
@@ -17,6 +18,15 @@ export const TANK_SOLIDS: readonly string[] = Object.freeze(solidLists.tankSolid
  */
 export const DRYING_SOLIDS: readonly string[] = Object.freeze(
   solidLists.dryingSolids.map((solid) => solid.id),
+);
+
+/**
+ * Ids of soluble salts that may form in a nearly dry droplet, beside those of `DRYING_SOLIDS`; each with its reason in
+ * data/solids.json (dropletSolids). Their constants belong to the interaction parameters: use them with `interactions`
+ * only.
+ */
+export const DROPLET_SOLIDS: readonly string[] = Object.freeze(
+  solidLists.dropletSolids.map((solid) => solid.id),
 );
 
 /** What a chemical system is to contain. */
@@ -159,6 +169,20 @@ function withCarbonDioxide(definition: SystemDefinition): SystemDefinition {
       return withWater({ ...solid, formation, logKsp: solid.logKsp - shift }, (solid.water ?? 0) + water);
     }),
   };
+}
+
+/**
+ * A definition from elsewhere without the species that interaction parameters already contain (matched by name and
+ * charge), and the names of those left out.
+ */
+export function withoutContained(
+  definition: SystemDefinition,
+  interactions: PitzerData,
+): { readonly definition: SystemDefinition; readonly leftOut: readonly string[] } {
+  const names = new Set(interactions.contained.map((entry) => entry.species));
+  const leftOut = definition.species.filter((s) => names.has(s.name) && chargeInName(s.name) === s.charge);
+  const kept = definition.species.filter((species) => !leftOut.includes(species));
+  return { definition: { ...definition, species: kept }, leftOut: leftOut.map((species) => species.name) };
 }
 
 /** Partial pressure of carbon dioxide in outdoor air [atm]; its source is in data/gases.json (air.CO2_atm). */

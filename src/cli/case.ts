@@ -1,5 +1,5 @@
-import { davies, idealActivity } from "../chem/index.ts";
-import type { ActivityModel, SystemDefinition } from "../chem/index.ts";
+import { builtInPitzer, davies, idealActivity, pitzer } from "../chem/index.ts";
+import type { ActivityModel, InteractionModel, SystemDefinition } from "../chem/index.ts";
 import type { Issue, Read } from "../units/index.ts";
 
 /** One bare equilibrium as asked for by a case document. */
@@ -7,7 +7,7 @@ export interface Case {
   readonly system: SystemDefinition;
   readonly totals_molPerL: Readonly<Record<string, number>>;
   readonly fixedLog10Activities: Readonly<Record<string, number>>;
-  readonly activity: ActivityModel;
+  readonly activity: ActivityModel | InteractionModel;
 }
 
 /** Codes of the issues a case can give. */
@@ -18,7 +18,6 @@ export const ISSUE_CODES_CASE = {
   "case-number-expected": "something other than a finite number",
   "case-name-expected": "something other than a name",
   "case-activity-unknown": "no such activity model",
-  "case-activity-not-built": "an activity model this version does not have",
   "case-name-duplicate": "the same name twice",
   "case-name-empty": "a name without a sign in it",
   "case-component-unknown": "a component that is not in the list of components",
@@ -29,9 +28,10 @@ export const ISSUE_CODES_CASE = {
 } as const;
 type CaseIssueCode = keyof typeof ISSUE_CODES_CASE;
 
-const MODELS: Readonly<Record<string, () => ActivityModel>> = {
+const MODELS: Readonly<Record<string, () => ActivityModel | InteractionModel>> = {
   ideal: () => idealActivity,
   davies: () => davies(),
+  interaction: () => pitzer(builtInPitzer()),
 };
 
 /** Walks a case document and gathers what is wrong with it. */
@@ -128,12 +128,11 @@ export function readCase(document: unknown): Read<Case> {
   return { ok: true, value: { system, totals_molPerL, fixedLog10Activities, activity }, issues: [] };
 }
 
-function readActivity(value: unknown, reader: CaseReader): ActivityModel | null {
+function readActivity(value: unknown, reader: CaseReader): Case["activity"] | null {
   const expected = Object.keys(MODELS).join(" or ");
   const model = typeof value === "string" && Object.hasOwn(MODELS, value) ? MODELS[value] : undefined;
   if (model !== undefined) return model();
   if (value === undefined) reader.add("case-key-missing", "activity", value, expected);
-  else if (value === "interaction") reader.add("case-activity-not-built", "activity", value, expected);
   else reader.add("case-activity-unknown", "activity", value, expected);
   return null;
 }

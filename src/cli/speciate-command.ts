@@ -1,4 +1,11 @@
-import { compileSystem, definitionProblems, equilibrate } from "../chem/index.ts";
+import {
+  builtInPitzer,
+  compileSystem,
+  definitionProblems,
+  equilibrate,
+  isInteraction,
+  withoutContained,
+} from "../chem/index.ts";
 import type { Equilibrium } from "../chem/index.ts";
 import type { Issue } from "../units/index.ts";
 import { readCase } from "./case.ts";
@@ -21,16 +28,27 @@ export async function speciateCommand(name: string, strict: boolean, io: CliIo):
     }));
     return refuse("case-not-usable", issues, name, io);
   }
-  const result = equilibrate(compileSystem(system), { totals_molPerL, fixedLog10Activities, activity });
+  const { definition, leftOut } = isInteraction(activity)
+    ? withoutContained(system, builtInPitzer())
+    : { definition: system, leftOut: [] };
+  const result = equilibrate(compileSystem(definition), { totals_molPerL, fixedLog10Activities, activity });
   if (!result.ok) {
     const { reason, detail, iterations, residual } = result;
     print({ ok: false, reason, detail, iterations, residual }, io);
     io.stderr(`No equilibrium: ${detail} (${reason}).\n`);
     return reason === "not-converged" ? EXIT.noneFound : EXIT.badInput;
   }
-  print(answer(result.value), io);
+  print(
+    { ...answer(result.value), ...(isInteraction(activity) ? interaction(result.value, leftOut) : {}) },
+    io,
+  );
+  if (leftOut.length > 0) {
+    io.stderr(
+      `Already contained in the interaction parameters, so not counted again: ${leftOut.join(", ")}.\n`,
+    );
+  }
   if (!result.value.extrapolated) return EXIT.done;
-  io.stderr("The ionic strength lies outside the range the activity model was fitted to.\n");
+  io.stderr("The solution lies outside the range the activity model was fitted to.\n");
   return strict ? EXIT.outsideRange : EXIT.done;
 }
 
@@ -42,6 +60,20 @@ function refuse(reason: string, issues: readonly Issue[], name: string, io: CliI
 
 function print(value: unknown, io: CliIo): void {
   io.stdout(`${JSON.stringify(value, null, 2)}\n`);
+}
+
+/** What only an interaction model can say: its basis, what rests on estimates, what it does not count as species. */
+function interaction(value: Equilibrium, leftOut: readonly string[]): Record<string, unknown> {
+  const concentrations = { ...(answer(value)["concentrations"] as object) };
+  for (const name of leftOut) Object.assign(concentrations, { [name]: null });
+  return {
+    concentrations,
+    basis: "mol per kg of water",
+    osmoticCoefficient: value.osmoticCoefficient,
+    estimated: value.estimates,
+    outsideRange: value.rangeNotes,
+    containedInParameters: leftOut,
+  };
 }
 
 function answer(equilibrium: Equilibrium): Record<string, unknown> {
@@ -57,6 +89,7 @@ function answer(equilibrium: Equilibrium): Record<string, unknown> {
     concentrations: by(system.speciesNames, (i) => equilibrium.concentrations[i] ?? null),
     activityCoefficients: by(system.speciesNames, (i) => Math.exp(equilibrium.lnGamma[i] ?? 0)),
     solids: by(system.solidNames, (i) => equilibrium.solids[i] ?? null),
+    ...(equilibrium.waterActivity === null ? {} : { waterActivity: equilibrium.waterActivity }),
     saturationIndices: by(system.solidNames, (i) => finiteOrNull(equilibrium.saturationIndices[i])),
     extrapolated: equilibrium.extrapolated,
     iterations: equilibrium.iterations,

@@ -33,10 +33,6 @@ export const FILE_WORDING: Readonly<Record<string, Wording>> = {
   },
   "case-name-expected": { say: "A name belongs here.", mend: "Write it between quotes." },
   "case-activity-unknown": { say: "There is no such activity model.", mend: "Use one of the models named." },
-  "case-activity-not-built": {
-    say: "This activity model is not in this version.",
-    mend: "Use one of the models named.",
-  },
   "case-name-duplicate": { say: "This name is used twice.", mend: "Give each one its own name." },
   "case-name-empty": { say: "A name is empty.", mend: "Write the name." },
   "case-component-unknown": {

@@ -21,7 +21,7 @@ export function modelAt(temperature_C: number): InteractionModel {
 
 /** Ions of a salt with their number in it. */
 export function ionsOf(salt: string): readonly (readonly [string, number])[] {
-  const found = (tables.salts as Record<string, [string, number][]>)[salt];
+  const found = (tables.salts as unknown as Readonly<Record<string, readonly [string, number][]>>)[salt];
   if (found === undefined) throw new Error(`no such salt: ${salt}`);
   return found;
 }

@@ -1,0 +1,107 @@
+import { electrostaticMixing } from "./electrostatic-mixing.ts";
+import type { ElectrostaticMixing } from "./electrostatic-mixing.ts";
+import type { PitzerLayout } from "./pitzer-layout.ts";
+
+/** Largest charge (its size) that electrostatic mixing is worked out for. */
+const LARGEST_CHARGE = 3;
+const WIDTH = LARGEST_CHARGE + 1;
+/** Relative step of the ionic strength for the second derivative of electrostatic mixing. */
+const DIFFERENCE = 1e-4;
+
+/** The sums of first derivatives that electrostatic mixing adds to. */
+interface Sums {
+  readonly first: Float64Array;
+  readonly firstI: Float64Array;
+  readonly jacobian: Float64Array;
+}
+
+/** Electrostatic mixing of ions of like sign and unlike charge, summed by charge: W = Σ 2 M_p M_q Eθ_pq(I). */
+export class LikeCharges {
+  private readonly layout: PitzerLayout;
+  private readonly Aphi: number;
+  /** Place of each species in `byCharge`: sign and size of its charge; -1 for those without. */
+  private readonly slots: Int32Array;
+  private readonly byCharge = new Float64Array(2 * WIDTH);
+  /** By the sizes of two charges, both ways. */
+  private readonly value = new Float64Array(WIDTH * WIDTH);
+  private readonly slope = new Float64Array(WIDTH * WIDTH);
+  private readonly sums = { W: 0, WI: 0, WII: 0 };
+
+  /** @param Aphi Debye–Hückel slope of the osmotic coefficient [(kg/mol)^½] */
+  constructor(layout: PitzerLayout, Aphi: number) {
+    this.layout = layout;
+    this.Aphi = Aphi;
+    this.slots = new Int32Array(layout.names.length).fill(-1);
+    for (const i of [...layout.cations, ...layout.anions]) this.slots[i] = slotOf(layout.charges[i]!);
+  }
+
+  /**
+   * Adds the terms of molalities `m` at ionic strength `I`, with derivatives by the molalities of the species `by`.
+   * @returns the sum W and its derivatives by I, for the caller to read at once
+   */
+  evaluate(m: Float64Array, I: number, by: Int32Array, into: Sums): Readonly<LikeCharges["sums"]> {
+    const { layout, byCharge, slots, sums } = this;
+    byCharge.fill(0);
+    for (let i = 0; i < slots.length; i++) {
+      const at = slots[i]!;
+      if (at >= 0) byCharge[at] = byCharge[at]! + m[i]!;
+    }
+    sums.W = 0;
+    sums.WI = 0;
+    sums.WII = 0;
+    for (let p = 1; p <= LARGEST_CHARGE; p++) {
+      for (let q = p + 1; q <= LARGEST_CHARGE; q++) this.pairOfCharges(p, q, I, by.length > 0);
+    }
+    this.addToIons(layout.cations, 0, by, into);
+    this.addToIons(layout.anions, WIDTH, by, into);
+    return sums;
+  }
+
+  private pairOfCharges(p: number, q: number, I: number, derivatives: boolean): void {
+    const { byCharge, value, slope, sums, Aphi } = this;
+    const products = byCharge[p]! * byCharge[q]! + byCharge[WIDTH + p]! * byCharge[WIDTH + q]!;
+    electrostaticMixing(p, q, Aphi, I, middle);
+    value[p * WIDTH + q] = middle.value;
+    value[q * WIDTH + p] = middle.value;
+    slope[p * WIDTH + q] = middle.slope;
+    slope[q * WIDTH + p] = middle.slope;
+    sums.W += 2 * products * middle.value;
+    sums.WI += 2 * products * middle.slope;
+    if (!derivatives || products === 0) return;
+    electrostaticMixing(p, q, Aphi, I * (1 + DIFFERENCE), upper);
+    electrostaticMixing(p, q, Aphi, I * (1 - DIFFERENCE), lower);
+    sums.WII += (products * (upper.slope - lower.slope)) / (DIFFERENCE * I);
+  }
+
+  private addToIons(ions: Int32Array, sign: number, by: Int32Array, { first, firstI, jacobian }: Sums): void {
+    const { byCharge, slots, value, slope } = this;
+    const n = slots.length;
+    for (let o = 0; o < ions.length; o++) {
+      const i = ions[o]!;
+      if (slots[i]! < 0) continue;
+      const p = (slots[i]! - sign) * WIDTH;
+      for (let q = 1; q <= LARGEST_CHARGE; q++) {
+        // Zero on the diagonal: ions of equal charge have no such term.
+        const molality = 2 * byCharge[sign + q]!;
+        first[i] = first[i]! + molality * value[p + q]!;
+        firstI[i] = firstI[i]! + molality * slope[p + q]!;
+      }
+      for (let b = 0; b < by.length; b++) {
+        const q = slots[by[b]!]! - sign;
+        if (q < 1 || q > LARGEST_CHARGE) continue;
+        jacobian[i * n + by[b]!] = jacobian[i * n + by[b]!]! + 2 * value[p + q]!;
+      }
+    }
+  }
+}
+
+/** Place of an ion of charge number `z` in the sums by charge; -1 when electrostatic mixing is not worked out for it. */
+function slotOf(z: number): number {
+  const size = Math.abs(z);
+  if (size > LARGEST_CHARGE || !Number.isInteger(size)) return -1;
+  return z > 0 ? size : WIDTH + size;
+}
+
+const middle: ElectrostaticMixing = { value: 0, slope: 0 };
+const upper: ElectrostaticMixing = { value: 0, slope: 0 };
+const lower: ElectrostaticMixing = { value: 0, slope: 0 };

@@ -1,0 +1,88 @@
+import { describe, expect, it } from "vitest";
+import type { CliIo } from "./io.ts";
+import { speciateCommand } from "./speciate-command.ts";
+
+/** Runs `speciate` on a case; gives the exit code, the answer and the talk. */
+async function speciate(
+  document: unknown,
+): Promise<{ code: number; answer: Record<string, unknown>; talk: string }> {
+  let out = "";
+  let talk = "";
+  const io: CliIo = {
+    stdout: (text) => void (out += text),
+    stderr: (text) => void (talk += text),
+    readStdin: () => Promise.reject(new Error("not used")),
+    readFile: () =>
+      Promise.resolve({ bytes: new TextEncoder().encode(JSON.stringify(document)), more: false }),
+    writeFile: () => Promise.reject(new Error("not used")),
+    today: () => "2026-01-01",
+    serve: () => Promise.reject(new Error("not used")),
+  };
+  const code = await speciateCommand("case.json", true, io);
+  return { code, answer: JSON.parse(out) as Record<string, unknown>, talk };
+}
+
+const free = (name: string, charge: number): object => ({
+  name,
+  charge,
+  formation: { [name]: 1 },
+  logK: 0,
+});
+const brine = {
+  components: [
+    { name: "Na+", charge: 1 },
+    { name: "Cl-", charge: -1 },
+    { name: "SO4-2", charge: -2 },
+    { name: "Q-", charge: -1 },
+  ],
+  species: [
+    free("Na+", 1),
+    free("Cl-", -1),
+    free("SO4-2", -2),
+    free("Q-", -1),
+    { name: "NaSO4-", charge: -1, formation: { "Na+": 1, "SO4-2": 1 }, logK: 0.7 },
+  ],
+  totals: { "Na+": 1, "Cl-": 1, "SO4-2": 0, "Q-": 0 },
+};
+
+describe("speciate with interaction", () => {
+  it("gives activity coefficients and water activity of sodium chloride as tabulated", async () => {
+    const { code, answer } = await speciate({ ...brine, activity: "interaction" });
+    expect(code).toBe(0);
+    const gamma = answer["activityCoefficients"] as Record<string, number>;
+    // Pitzer, Peiper & Busey (1984): γ± = 0.657 at 1 mol/kg; water activity 0.9669 with φ = 0.936.
+    expect(Math.sqrt(gamma["Na+"]! * gamma["Cl-"]!)).toBeCloseTo(0.657, 2);
+    expect(answer["waterActivity"]).toBeCloseTo(0.9669, 3);
+    expect(answer).toMatchObject({ ok: true, extrapolated: false, estimated: [], outsideRange: [] });
+  });
+
+  it("names estimates and does not count again what the parameters contain", async () => {
+    const totals = { "Na+": 0.7, "Cl-": 0.1, "SO4-2": 0.2, "Q-": 0.2 };
+    const { answer, talk } = await speciate({ ...brine, totals, activity: "interaction" });
+    expect(answer).toMatchObject({
+      estimated: [{ species: "Q-", as: "charge type" }],
+      containedInParameters: ["NaSO4-"],
+      concentrations: { "NaSO4-": null, "SO4-2": 0.2 },
+    });
+    expect(talk).toContain("NaSO4-");
+  });
+
+  it("says which salt is outside the range of its parameters, and exits so under --strict", async () => {
+    const totals = { "Na+": 9, "Cl-": 9, "SO4-2": 0, "Q-": 0 };
+    const { code, answer } = await speciate({ ...brine, totals, activity: "interaction" });
+    expect(code).toBe(4);
+    expect(answer).toMatchObject({
+      extrapolated: true,
+      outsideRange: [{ what: "Na+ Cl-", why: "above the fitted molality", limit: 6.148 }],
+    });
+  });
+
+  it("is no part of the answer with Davies, which has a water activity in its range only", async () => {
+    const dilute = { "Na+": 0.1, "Cl-": 0.1, "SO4-2": 0, "Q-": 0 };
+    const { answer } = await speciate({ ...brine, totals: dilute, activity: "davies" });
+    expect(answer["waterActivity"]).toBeCloseTo(0.9966, 4);
+    expect(answer).not.toHaveProperty("estimated");
+    const strong = await speciate({ ...brine, activity: "davies" });
+    expect(strong.answer).not.toHaveProperty("waterActivity");
+  });
+});
