@@ -22,6 +22,7 @@ const REASONS: Readonly<Record<Exclude<SolidsStatus, "converged">, EquilibriumFa
   stalled: "not-converged",
   iterations: "not-converged",
   cycled: "not-converged",
+  unstable: "not-converged",
   infeasible: "infeasible-total",
   inconsistent: "inconsistent-solids",
   redundant: "redundant-component",

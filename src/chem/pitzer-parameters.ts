@@ -21,6 +21,11 @@ const REFERENCE_K = 298.15;
 /** Charge numbers a charge type can be estimated for. */
 const LARGEST_CATION = 2;
 const LARGEST_ANION = 3;
+/**
+ * Molality [mol/kg] a fit must reach for its cubic term to be borrowed by an analogue. Our judgement: that of tripotassium
+ * phosphate, fitted to 0.7 mol/kg, would drive a droplet to a water activity above 1.
+ */
+const CUBIC_BORROWED_FROM = 3;
 
 /** P(T) − P(25 °C) from the coefficients a1…a5 of the parameter file. */
 function temperatureChange(coefficients: readonly number[] | undefined, T: number): number {
@@ -106,6 +111,7 @@ export class PairLookup {
     const change = (name: "beta0" | "beta1" | "beta2" | "cphi"): number =>
       record[name] + temperatureChange(record.temperature?.coefficients[name], T);
     const max = record.maxMolality_molPerKg;
+    const reaches = estimate === null || (max ?? Infinity) >= CUBIC_BORROWED_FROM;
     // Ionic strength per mole of salt: ½ (|z₋| z₊² + z₊ z₋²) over the common divisor of the charges.
     const common = Math.abs(zc) === Math.abs(za) ? Math.abs(zc) : 1;
     const perMole = (0.5 * Math.abs(zc * za) * (Math.abs(zc) + Math.abs(za))) / common;
@@ -114,7 +120,7 @@ export class PairLookup {
       beta1: change("beta1"),
       // Pairing by analogy is left to explicit complexes.
       beta2: estimate === null ? change("beta2") : 0,
-      c: change("cphi") / (2 * Math.sqrt(Math.abs(zc * za))),
+      c: reaches ? change("cphi") / (2 * Math.sqrt(Math.abs(zc * za))) : 0,
       alpha1: record.alpha[0]!,
       alpha2: record.alpha[1]!,
       fittedTo: max === null ? Infinity : max * perMole,

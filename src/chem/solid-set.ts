@@ -9,7 +9,7 @@ const AMOUNT_NOISE = 1e-13;
 const SATURATION_NOISE = 1e-9;
 
 /** How the search for the set of solids ended. */
-export type SolidsStatus = SolveStatus | "inconsistent" | "cycled";
+export type SolidsStatus = SolveStatus | "inconsistent" | "cycled" | "unstable";
 
 /**
  * Finds which candidate solids are present, solving the equilibrium for one set after another.

@@ -27,6 +27,8 @@ const LN_TRACE = Math.log(1e-7);
 const FIRST_GUESS_LIMIT = 0.5;
 /** Ionic strength [mol/L] beyond which activity coefficients are not evaluated. */
 const ABSURD = 1e4;
+/** ln of a water activity above 1: no solution of solutes in water is stable there, the model is out of its depth. */
+const UNSTABLE = 1e-9;
 /** Scaled residual at which a solution is good enough to start another model from. */
 const ROUGH = 1e-2;
 /** Newton steps allowed to the many solves of one bracket. */
@@ -72,14 +74,15 @@ function startInteractions({ w, model, speciesNames }: SolveTask): SolveStatus {
 
 function solveInteractions(w: Workspace, interactions: InteractionNewton): SolidsStatus {
   const status = settleSolids(w, () => solveSetInteraction(w, interactions));
-  if (status !== "cycled" && status !== "stalled") return status;
+  if (status === "converged" && w.lnWater <= UNSTABLE) return status;
+  if (status !== "cycled" && status !== "stalled" && status !== "converged") return status;
   // As with Davies: a set of solids can come back only while the coefficients follow it.
   const allowed = w.maxIterations;
   w.maxIterations = w.iterations + BRACKET_ITERATIONS;
   const inner = (): SolidsStatus => settleSolids(w, () => newtonFixed(w, TIGHT));
   const relaxed = relaxInteractions(w, interactions, inner, ACCEPTABLE);
   w.maxIterations = allowed;
-  return relaxed;
+  return relaxed === "converged" && w.lnWater > UNSTABLE ? "unstable" : relaxed;
 }
 
 function solveSetCoupled(task: SolveTask): SolveStatus {

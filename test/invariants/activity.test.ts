@@ -6,6 +6,7 @@ import {
   compileSystem,
   davies,
   debyeHuckelA,
+  dryDown,
   equilibrate,
   pitzer,
   sensitivities,
@@ -163,8 +164,71 @@ describe("equilibrium with Pitzer's equations", () => {
         for (const value of [...concentrations, ...lnGamma, pH, waterActivity]) {
           expect(Number.isFinite(value)).toBe(true);
         }
+        expect(waterActivity).toBeLessThanOrEqual(1);
       }
     }
+  });
+
+  it("converges from a cold start on random mixtures of everything, up to 2 mol/kg of each", () => {
+    const many = [...COMPONENTS, "K+", "Fe+2", "Fe+3", "Mn+2", "NO3-", "PO4-3", "Cit-3", "Edta-4"];
+    const mixed = compileSystem(
+      systemFor(builtInThermo(), {
+        components: many,
+        temperature_C: 25,
+        solids: "fast",
+        carbonate: "closed",
+        interactions: data,
+      }),
+    );
+    const amounts = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), {
+      minLength: many.length,
+      maxLength: many.length,
+    });
+    const scale = fc.constantFrom([-6, -3], [-3, -0.3], [-2, 0.3]);
+    fc.assert(
+      fc.property(amounts, scale, (draws, [low, high]) => {
+        const totals = Object.fromEntries(
+          many.map((name, k) => [name, 10 ** (low! + (high! - low!) * draws[k]!)]),
+        );
+        const charge = mixed.definition.components.reduce(
+          (sum, c) => sum + c.charge * (totals[c.name] ?? 0),
+          0,
+        );
+        const balance = charge > 0 ? "Cl-" : "Na+";
+        totals[balance] = totals[balance]! + Math.abs(charge);
+        const { residual, waterActivity } = solve(mixed, withTotals(totals));
+        expect(residual).toBeLessThan(1e-8);
+        expect(waterActivity).toBeLessThan(1);
+      }),
+      runs,
+    );
+  });
+
+  it("dries a tank with glyphosate and ammonium sulfate to a water activity of 0.6 without a jump", () => {
+    const salts = ["gypsum", "ammonium sulfate"];
+    const drying = compileSystem(
+      systemFor(builtInThermo(), {
+        components: COMPONENTS.filter((name) => name !== "CO3-2"),
+        temperature_C: 25,
+        solids: salts,
+        carbonate: "closed",
+        interactions: data,
+      }),
+    );
+    const { "CO3-2": _carbonate, ...totals } = TANK;
+    const factors = Array.from({ length: 115 }, (_, k) => 1.06 ** k);
+    const path = dryDown(drying, withTotals(totals), { factors });
+    if (!path.ok) throw new Error(`${path.reason}: ${path.detail}`);
+    let before = 1;
+    for (const { equilibrium } of path.steps) {
+      expect(equilibrium.waterActivity).toBeLessThan(before);
+      expect(equilibrium.waterActivity).toBeGreaterThan(before - 0.03);
+      before = equilibrium.waterActivity!;
+    }
+    expect(before).toBeLessThan(0.65);
+    const last = path.steps.at(-1)!.equilibrium;
+    expect(drying.solidNames.filter((_, s) => last.solids[s]! > 0)).toEqual(salts);
+    expect(last.estimates.map((note) => note.species)).toContain("IPA+");
   });
 
   it("has sensitivities that agree with differences", () => {
