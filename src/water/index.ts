@@ -11,3 +11,5 @@ export * from "./issue-codes.ts";
 export * from "./langelier.ts";
 export * from "./read-water-test.ts";
 export * from "./types.ts";
+export { readingsOfSample, readSheet, readSheetCells } from "./sheet/read-sheet.ts";
+export type * from "./sheet/types.ts";

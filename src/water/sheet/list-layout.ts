@@ -1,0 +1,198 @@
+import type { DecimalMark } from "../../units/index.ts";
+import type { SheetRow } from "./cells.ts";
+import { entryOf, looksLikeValue } from "./entry.ts";
+import { isUnit, readName, roleOf } from "./names.ts";
+import type { ColumnRole, NameRead } from "./names.ts";
+import type { SheetEntry, SheetOptions, SheetSample, SheetText } from "./types.ts";
+
+interface ValueColumn {
+  readonly at: number;
+  readonly label: string;
+  /** Unit in the heading, as in "Result (mg/L)"; "" when there is none. */
+  readonly unit: string;
+}
+
+/** Columns of a list, from its heading line. */
+interface Columns {
+  readonly name: number;
+  readonly values: readonly ValueColumn[];
+  readonly unit: number | null;
+  readonly basis: number | null;
+}
+
+/** Reads a sheet with one line a reading: name, value, unit, in any order of columns, or as plain lines of text. */
+export function readList(
+  rows: readonly SheetRow[],
+  decimal: DecimalMark | null,
+  options: SheetOptions,
+): { readonly samples: readonly SheetSample[]; readonly other: readonly SheetText[] } {
+  const samples: { label: string | null; entries: SheetEntry[] }[] = [{ label: null, entries: [] }];
+  const other: SheetText[] = [];
+  let columns: Columns | null = null;
+  let label: string | null = null;
+  let sampled: string | null = null;
+  for (const row of rows) {
+    const text = row.cells.filter((cell) => cell !== "").join(" | ");
+    const heading = headingOf(row);
+    if (heading !== null) {
+      columns = heading;
+      heading.values.forEach((column, i) => {
+        samples[i] ??= { label: null, entries: [] };
+        samples[i].label = heading.values.length > 1 ? column.label : null;
+      });
+      other.push({ line: row.line, text });
+      continue;
+    }
+    const found = columns === null ? null : byColumns(row, columns);
+    const readings = found ?? byLooks(row);
+    if (readings === null) {
+      const about = aboutSample(row);
+      if (about?.role === "sample") label ??= about.value;
+      if (about?.role === "date") sampled ??= plainDate(about.value);
+      other.push({ line: row.line, text });
+      continue;
+    }
+    readings.forEach((reading, i) => {
+      const sample = (samples[i] ??= { label: null, entries: [] });
+      sample.entries.push(entryOf({ raw: text, line: row.line, ...reading }, decimal, options));
+    });
+  }
+  return {
+    samples: samples.map((sample) => ({ label: sample.label ?? label, sampled, entries: sample.entries })),
+    other,
+  };
+}
+
+interface Reading {
+  readonly name: NameRead;
+  readonly value: string;
+  readonly unit: string;
+}
+
+/** The columns of a heading line; null when the line is none. */
+function headingOf({ cells }: SheetRow): Columns | null {
+  const roles = cells.map((cell) => roleOf(cell));
+  const at = (role: ColumnRole): number => roles.indexOf(role);
+  const name = at("parameter");
+  if (name < 0) return null;
+  const unit = at("unit") < 0 ? null : at("unit");
+  const basis = at("basis") < 0 ? null : at("basis");
+  let values = cells.flatMap((cell, i) =>
+    roles[i] === "value" ? [{ at: i, label: cell, unit: readName(cell).unit }] : [],
+  );
+  if (values.length === 0) {
+    // A column a sample, headed by the sample's name.
+    values = cells.flatMap((cell, i) =>
+      i > name && roles[i] === null && cell !== "" ? [{ at: i, label: cell, unit: "" }] : [],
+    );
+  }
+  return values.length === 0 && unit === null ? null : { name, values, unit, basis };
+}
+
+function byColumns({ cells }: SheetRow, columns: Columns): readonly Reading[] | null {
+  const name = readName(cells[columns.name] ?? "");
+  const unitCell = columns.unit === null ? "" : (cells[columns.unit] ?? "");
+  const known = name.parameter !== null || name.choices.length > 0;
+  const values =
+    columns.values.length > 0
+      ? columns.values.map((column) => ({ value: cells[column.at] ?? "", unit: column.unit }))
+      : [{ value: firstValue(cells, columns.name), unit: "" }];
+  if (!known && !values.some(({ value }) => looksLikeValue(value))) return null;
+  if ((cells[columns.name] ?? "") === "") return null;
+  const basis = columns.basis === null ? "" : basisOf(cells[columns.basis] ?? "");
+  const withBasis = name.basis === "" && basis !== "" ? { ...name, basis } : name;
+  return values.map(({ value, unit }) => ({
+    name: withBasis,
+    value,
+    unit: unitCell === "" ? unit : unitCell,
+  }));
+}
+
+function basisOf(cell: string): string {
+  return /^(?:as\s+)?([A-Za-z0-9]{1,6})$/.exec(cell.trim())?.[1] ?? "";
+}
+
+function firstValue(cells: readonly string[], name: number): string {
+  return cells.find((cell, i) => i > name && looksLikeValue(cell)) ?? "";
+}
+
+/** Finds name, value and unit in a line without a heading over it. */
+function byLooks({ cells }: SheetRow): readonly Reading[] | null {
+  if (cells.length === 1) return bySplitting(cells[0] ?? "");
+  for (let i = 0; i < cells.length; i++) {
+    const cell = cells[i] ?? "";
+    if (cell === "" || looksLikeValue(cell)) continue;
+    const name = readName(cell);
+    const rest = cells.slice(i + 1);
+    if (name.parameter === null && name.choices.length === 0) continue;
+    const value = rest.find((c) => looksLikeValue(c)) ?? rest.find((c) => !isUnit(c)) ?? "";
+    const unit = rest.find((c) => c !== value && isUnit(c)) ?? "";
+    return [{ name, value, unit }];
+  }
+  const [first = "", ...rest] = cells;
+  // A measurement with a unit that is not known here: kept in view, not dropped.
+  const value = rest.find((c) => looksLikeValue(c));
+  if (value !== undefined && first !== "" && !looksLikeValue(first) && rest.some((c) => isUnit(c))) {
+    return [{ name: readName(first), value, unit: rest.find((c) => isUnit(c)) ?? "" }];
+  }
+  return cells.length <= 2 ? bySplitting(cells.join(" ")) : null;
+}
+
+/** Splits "Total hardness as CaCO3: 357 mg/L" at the number that leaves the longest known name before it. */
+function bySplitting(text: string): readonly Reading[] | null {
+  let best: Reading | null = null;
+  for (const match of text.matchAll(
+    /[\s:=]+((?:[<>≤≥]\s*)?\d[\d.,]*(?:\s?[–-]\s?\d[\d.,]*)?|n\.?d\.?|bdl|not detected)(?=$|[\s*]|[^\d\s.,])/giu,
+  )) {
+    const name = readName(text.slice(0, match.index).trim());
+    if (name.parameter === null && name.choices.length === 0) continue;
+    const tail = text.slice(match.index + match[0].length).trim();
+    best = { name, value: (match[1] ?? "").trim(), unit: unitAtStart(tail) };
+  }
+  return best === null ? unknownLine(text) : [best];
+}
+
+/** "Arsenic <1 µg/L": a measurement that is not known here is kept in view as one. */
+function unknownLine(text: string): readonly Reading[] | null {
+  const match = /^(\p{L}[^:=]*?)[\s:=]+((?:[<>≤≥]\s*)?\d[\d.,]*)\s*(.+)$/u.exec(text);
+  const unit = unitAtStart(match?.[3] ?? "");
+  return match === null || unit === ""
+    ? null
+    : [{ name: readName(match[1] ?? ""), value: match[2] ?? "", unit }];
+}
+
+/** The longest unit a text begins with; "" when it begins with none. */
+function unitAtStart(text: string): string {
+  const words = text.split(/\s+/);
+  for (let n = Math.min(4, words.length); n > 0; n--) {
+    const unit = words.slice(0, n).join(" ").replace(/[,;]$/, "");
+    if (isUnit(unit)) return unit;
+  }
+  return "";
+}
+
+/** "Sample: Top bore", "Date sampled: 2026-03-02". */
+function aboutSample({ cells }: SheetRow): { readonly role: ColumnRole; readonly value: string } | null {
+  const [first = "", second = ""] = cells;
+  const split = second === "" ? /^([^:]{2,40}):\s*(.+)$/.exec(first) : null;
+  const heading = split?.[1] ?? first.replace(/:$/, "");
+  const value = split?.[2] ?? second;
+  const role = roleOf(heading);
+  return role === null || value === "" ? null : { role, value };
+}
+
+/** An ISO date, or a day that can be read in one way only ("14.03.2026", "25/3/2026"); null otherwise. */
+export function plainDate(text: string): string | null {
+  const iso = /^(\d{4})-(\d{2})-(\d{2})/.exec(text.trim());
+  if (iso !== null) return iso[0];
+  const parts = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4})$/.exec(text.trim());
+  if (parts === null) return null;
+  const [, a = "", mark = "", b = "", year = ""] = parts;
+  const [first, second] = [Number(a), Number(b)];
+  const iso8601 = (month: number, day: number): string =>
+    `${year}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`;
+  if (first > 12 && second <= 12) return iso8601(second, first);
+  if (second > 12 && first <= 12) return iso8601(first, second);
+  // A point parts day from month wherever it is used in dates.
+  return mark === "." && second <= 12 ? iso8601(second, first) : null;
+}

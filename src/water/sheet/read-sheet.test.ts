@@ -1,0 +1,173 @@
+import { describe, expect, it } from "vitest";
+import { readingsOfSample, readSheet, readSheetCells } from "./read-sheet.ts";
+import type { SheetRead } from "./types.ts";
+
+function understood(sheet: SheetRead): readonly string[] {
+  return sheet.samples.flatMap((sample) =>
+    readingsOfSample(sample).map(({ parameter, value, unit }) => `${parameter} ${value} ${unit}`.trim()),
+  );
+}
+function entryOn(sheet: SheetRead, line: number) {
+  const entry = sheet.samples.flatMap((sample) => sample.entries).find((e) => e.line === line);
+  if (entry === undefined) throw new Error(`no entry on line ${String(line)}`);
+  return entry;
+}
+
+describe("readSheet, one line a reading", () => {
+  const typed = readSheet(
+    [
+      "Report 4711",
+      "Sample: Top bore",
+      "Date sampled: 14/03/2026",
+      "Calcium (Ca)      92    mg/L",
+      "Magnesium         31    mg/L",
+      "Total hardness as CaCO3: 357 mg/L",
+      "Iron (dissolved)  <0.05 mg/L",
+      "pH   7.6",
+      "Conductivity at 25 °C 780 µS/cm",
+      "Nitrate 12 mg/L",
+      "Arsenic <1 µg/L",
+      "Carbonate hardness 12 °dH",
+    ].join("\n"),
+  );
+
+  it("takes names, values and units from plain lines", () => {
+    expect(understood(typed)).toEqual([
+      "calcium 92 mg/L",
+      "magnesium 31 mg/L",
+      "hardness 357 mg/L as CaCO3",
+      "iron <0.05 mg/L",
+      "pH 7.6",
+      "conductivity 780 µS/cm",
+    ]);
+    expect(typed.samples[0]).toMatchObject({ label: "Top bore", sampled: "2026-03-14" });
+  });
+
+  it("asks about a bare nitrate and about a name with two meanings", () => {
+    const nitrate = entryOn(typed, 10);
+    expect(nitrate.status).toBe("asked");
+    expect(nitrate.choices.map((choice) => choice.unit)).toEqual(["mg/L as NO3", "mg/L as N"]);
+    const carbonate = entryOn(typed, 12);
+    expect(carbonate.status).toBe("asked");
+    expect(carbonate.choices.map((choice) => choice.parameter)).toEqual(["alkalinity", "hardness"]);
+  });
+
+  it("accounts for every line", () => {
+    expect(entryOn(typed, 11).status).toBe("not used");
+    expect(typed.other.map((text) => text.line)).toEqual([1, 2, 3]);
+  });
+
+  it("reads decimal commas, foreign names and columns in another order", () => {
+    const sheet = readSheet(
+      [
+        "Parameter;Einheit;Ergebnis;Grenzwert",
+        "pH-Wert;-;7,42;6,5-9,5",
+        "Calcium;mg/l;98,4;",
+        "Gesamthärte;°dH;17,3;",
+        "Säurekapazität bis pH 4,3;mmol/l;5,12;",
+        "Eisen, gesamt;mg/l;0,215;0,200",
+        "Natrium;mg/l;1,250;200",
+        "Nitrat-N;mg/l;2,1;",
+        "E. coli;KBE/100ml;0;0",
+      ].join("\r\n"),
+    );
+    expect(sheet.decimal).toBe(",");
+    expect(understood(sheet)).toEqual([
+      "pH 7,42 -",
+      "calcium 98,4 mg/l",
+      "hardness 17,3 °dH",
+      "alkalinity 5,12 mmol/l",
+      "iron 0,215 mg/l",
+      "sodium 1,250 mg/l",
+      "nitrate 2,1 mg/l as N",
+    ]);
+    expect(entryOn(sheet, 6).fraction).toBe("total");
+    expect(entryOn(sheet, 9).status).toBe("not used");
+  });
+
+  it("asks for a detection limit, a unit and which number is meant", () => {
+    const sheet = readSheet("Fer dissous\tn.d.\tmg/L\nMg\t31\t\nIron (Fe)\t1,250\tµg/L\nCa\t1,800\tmg/L");
+    expect(entryOn(sheet, 1)).toMatchObject({ status: "asked", parameter: "iron" });
+    expect(entryOn(sheet, 1).issues.map((issue) => issue.code)).toEqual(["limit-missing"]);
+    expect(entryOn(sheet, 2).choices.map((choice) => choice.unit)).toContain("meq/L");
+    expect(entryOn(sheet, 4).choices.map((choice) => choice.value)).toEqual(["1800", "1.8"]);
+    const told = readSheet("Ca\t1,800\tmg/L", { decimal: "," });
+    expect(told.samples[0]?.entries[0]?.status).toBe("understood");
+  });
+
+  it("keeps a second reading of the same thing in view and takes total iron before dissolved", () => {
+    const sheet = readSheet(
+      "Iron, dissolved\t0.1\tmg/L\nIron, total\t1.4\tmg/L\nNO3-N\t2.1\tmg/L\nNO3\t9.3\tmg/L as NO3",
+    );
+    expect(understood(sheet)).toEqual(["iron 1.4 mg/L", "nitrate 2.1 mg/L as N"]);
+    expect(entryOn(sheet, 1).status).toBe("second");
+    expect(entryOn(sheet, 4).status).toBe("second");
+  });
+
+  it("does not take a ratio or a percentage for the ion in its name", () => {
+    const sheet = readSheet(
+      "Sodium adsorption ratio (Na, Ca, Mg) | 1.2 | \nSodium, percent total cations | 54 | %",
+    );
+    expect(understood(sheet)).toEqual([]);
+  });
+});
+
+describe("readSheet, one line a sample", () => {
+  it("reads units from the headings", () => {
+    const sheet = readSheet(
+      "Site,Date,Ca (mg/L),Fe µg/L,pH,EC (dS/m)\nWell 1,2026-03-02,92,<20,7.4,0.78\nWell 2,2026-03-03,20,850,6.9,0.21",
+    );
+    expect(sheet.layout).toBe("one line a sample");
+    expect(sheet.samples.map((sample) => [sample.label, sample.sampled])).toEqual([
+      ["Well 1", "2026-03-02"],
+      ["Well 2", "2026-03-03"],
+    ]);
+    expect(readingsOfSample(sheet.samples[1]!).map((reading) => reading.value)).toEqual([
+      "20",
+      "850",
+      "6.9",
+      "0.21",
+    ]);
+  });
+
+  it("reads units from a line of units and from spreadsheet cells", () => {
+    const sheet = readSheetCells([
+      ["Sample", "Ca", "Mg", "Cl", "pH"],
+      ["", "meq/L", "meq/L", "mmol/L", ""],
+      ["A", "4.6", "2.5", "1.1", "7.2"],
+    ]);
+    expect(understood(sheet)).toEqual([
+      "calcium 4.6 meq/L",
+      "magnesium 2.5 meq/L",
+      "chloride 1.1 mmol/L",
+      "pH 7.2",
+    ]);
+  });
+
+  it("asks once for all bare concentrations", () => {
+    const text = "Sample,Ca,Mg,Na\nA,4.6,2.5,1.1";
+    expect(understood(readSheet(text))).toEqual([]);
+    expect(understood(readSheet(text, { bareUnit: "meq/L" }))).toEqual([
+      "calcium 4.6 meq/L",
+      "magnesium 2.5 meq/L",
+      "sodium 1.1 meq/L",
+    ]);
+  });
+});
+
+describe("readSheet, odd input", () => {
+  it("finds nothing in nothing and never throws", () => {
+    for (const text of [
+      "",
+      "\n\n",
+      "\uFEFF",
+      ";;;\n;;;",
+      '"',
+      "\u0000\u0001",
+      "a".repeat(100_000),
+      "1\t2\t3\n4\t5\t6",
+    ]) {
+      expect(understood(readSheet(text))).toEqual([]);
+    }
+  });
+});

@@ -1,0 +1,80 @@
+import type { DecimalMark } from "../../units/index.ts";
+import type { SheetRow } from "./cells.ts";
+import { entryOf } from "./entry.ts";
+import { plainDate } from "./list-layout.ts";
+import { isUnit, readName, roleOf } from "./names.ts";
+import type { NameRead } from "./names.ts";
+import type { SheetOptions, SheetSample, SheetText } from "./types.ts";
+
+/** A column of a wide table that names a reading. */
+interface ReadingColumn {
+  readonly at: number;
+  readonly heading: string;
+  readonly name: NameRead;
+}
+
+/** The heading line of a wide table: at least three columns that name different readings; null when there is none. */
+export function wideHeading(rows: readonly SheetRow[]): number | null {
+  for (let i = 0; i < Math.min(rows.length - 1, 30); i++) {
+    const columns = readingColumns(rows[i]!);
+    const different = new Set(columns.map((column) => column.name.parameter ?? column.name.choices[0]));
+    if (different.size >= 3) return i;
+  }
+  return null;
+}
+
+function readingColumns(row: SheetRow): readonly ReadingColumn[] {
+  return row.cells.flatMap((heading, at) => {
+    if (heading === "" || (roleOf(heading) !== null && heading.length > 2)) return [];
+    const name = readName(heading);
+    return name.parameter === null && name.choices.length === 0 ? [] : [{ at, heading, name }];
+  });
+}
+
+/** Reads a sheet with one line a sample and a heading line, which may have a line of units under it. */
+export function readWide(
+  rows: readonly SheetRow[],
+  headingAt: number,
+  decimal: DecimalMark | null,
+  options: SheetOptions,
+): { readonly samples: readonly SheetSample[]; readonly other: readonly SheetText[] } {
+  const heading = rows[headingAt]!;
+  const columns = readingColumns(heading);
+  const next = rows[headingAt + 1];
+  const units = next !== undefined && isUnitLine(next, columns) ? next.cells : null;
+  const labelAt = columnOf(heading, "sample");
+  const dateAt = columnOf(heading, "date");
+  const body = rows.slice(headingAt + (units === null ? 1 : 2));
+  const samples = body.map((row): SheetSample => ({
+    label: labelAt === null ? null : row.cells[labelAt] || null,
+    sampled: dateAt === null ? null : plainDate(row.cells[dateAt] ?? ""),
+    entries: columns.map(({ at, heading: head, name }) => {
+      const value = row.cells[at] ?? "";
+      const unit = units?.[at] ?? "";
+      const found = {
+        raw: `${head} | ${value}`,
+        line: row.line,
+        name,
+        value,
+        unit: isUnit(unit) ? unit : "",
+      };
+      return entryOf(found, decimal, options);
+    }),
+  }));
+  const used = new Set(columns.map((column) => column.at));
+  const unread = heading.cells.filter((cell, at) => cell !== "" && !used.has(at));
+  const other = rows.slice(0, headingAt).map((row) => ({ line: row.line, text: row.cells.join(" | ") }));
+  if (unread.length > 0) other.push({ line: heading.line, text: unread.join(" | ") });
+  return { samples, other };
+}
+
+function isUnitLine(row: SheetRow, columns: readonly ReadingColumn[]): boolean {
+  const filled = columns.filter(({ at }) => (row.cells[at] ?? "") !== "");
+  const units = filled.filter(({ at }) => isUnit(row.cells[at] ?? ""));
+  return units.length >= 2 && units.length * 2 > filled.length;
+}
+
+function columnOf(heading: SheetRow, role: "sample" | "date"): number | null {
+  const at = heading.cells.findIndex((cell) => roleOf(cell) === role);
+  return at < 0 ? null : at;
+}
