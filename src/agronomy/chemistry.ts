@@ -3,35 +3,45 @@ import {
   compileSystem,
   davies,
   debyeHuckelA,
-  dryDown,
+  DROPLET_SOLIDS,
   DRYING_SOLIDS,
+  dryToWaterActivity,
   equilibrate,
+  builtInPitzer,
+  pitzer,
   systemFor,
   TANK_SOLIDS,
 } from "../chem/index.ts";
 import type {
   ActivityModel,
   CompiledSystem,
-  DryDownResult,
+  DryToResult,
   EquilibriumResult,
+  InteractionModel,
   ThermoData,
 } from "../chem/index.ts";
 import type { Tank } from "./tank.ts";
 
 /**
- * Ionic strength [mol/L] at which the Davies coefficients are held: above it the formula grows without limit.
- * Source: range of use after Davies (1962), Ion Association, p. 41; holding it there is our choice.
+ * Ionic strength [mol/L] up to which the full tank is solved with Davies' formula; above it with Pitzer's equations.
+ * Source: range of use after Davies (1962), Ion Association, p. 41 (from memory).
  */
-export const DAVIES_HELD_AT_MOL_PER_L = 0.5;
+export const DAVIES_TO_MOL_PER_L = 0.5;
+
+/** Relative humidity at which a drop on a leaf stops drying when the job does not say; our assumption. */
+export const USUAL_HUMIDITY = 0.8;
 
 /**
- * Concentration factors of the drying path. The last one is a stated end point, not a measured one.
- * Common practice, no published source.
+ * Factors of the drying path shown: kg of water at first per kg of liquid water left. The tenfold one is always among
+ * them, for comparison. Common practice, no published source.
  */
-export const DRYING_FACTORS: readonly number[] = [1, 1.5, 2, 3, 5, 7, 10, 14, 20, 28, 40, 50];
+export const DRYING_STOPS: readonly number[] = [1, 2, 4, 7, 10, 16, 25, 40];
 
 /** Coarser path for dose searches: the same end, fewer stops to see whether a solid nucleates on the way. */
-export const SEARCH_FACTORS: readonly number[] = [1, 4, 12, 30, 50];
+export const SEARCH_STOPS: readonly number[] = [1, 6, 36];
+
+/** Factor beyond which a drop is not followed; a few hundred micrometres across have become a few tens by then. */
+const MOST_FACTOR = 3000;
 
 /** Supersaturation at which the calcium salt of an active is taken to nucleate; our assumption, not measured. */
 export const NUCLEATION_SI = 1.5;
@@ -41,7 +51,7 @@ export const NUCLEATING_SOLIDS: readonly string[] = ["calcium hydrogen glyphosat
 
 /** Solids a closed tank or an open, drying drop may form. */
 export function solidsConsidered(carbonate: "closed" | "open"): readonly string[] {
-  return carbonate === "closed" ? TANK_SOLIDS : [...DRYING_SOLIDS, ...NUCLEATING_SOLIDS];
+  return carbonate === "closed" ? TANK_SOLIDS : [...DRYING_SOLIDS, ...DROPLET_SOLIDS, ...NUCLEATING_SOLIDS];
 }
 
 /** What the calcium salt of the active may do while the drop dries. */
@@ -50,30 +60,37 @@ export type LeafSolid = "never" | "at threshold" | "at equilibrium";
 /** Equilibrium answers for tanks; compiled systems are kept, so that a dose search compiles each only once. */
 export interface Chemistry {
   readonly thermo: ThermoData;
+  /** Relative humidity of the air [1] at which a drop stops drying. */
+  readonly humidity: number;
   /** The full tank, closed to the air. */
   inTank(tank: Tank): EquilibriumResult;
-  /** The same liquid as water leaves it, open to the air's carbon dioxide. */
-  dry(tank: Tank, solid: LeafSolid, factors: readonly number[]): DryDownResult;
+  /** The same liquid as water leaves it, open to the air's carbon dioxide, until it is in balance with the air's water. */
+  dry(tank: Tank, solid: LeafSolid, stops: readonly number[]): DryToResult;
 }
 
-/** Builds the equilibrium answers on a data set. */
-export function chemistryOn(thermo: ThermoData): Chemistry {
+/**
+ * Builds the equilibrium answers on a data set.
+ *
+ * @param humidity relative humidity of the air [1] at which a drop stops drying
+ */
+export function chemistryOn(thermo: ThermoData, humidity: number = USUAL_HUMIDITY): Chemistry {
+  const interactions = builtInPitzer();
   const systems = new Map<string, CompiledSystem>();
-  const models = new Map<number, ActivityModel>();
+  const models = new Map<number, { readonly davies: ActivityModel; readonly pitzer: InteractionModel }>();
 
-  const system = (tank: Tank, carbonate: "closed" | "open"): CompiledSystem => {
+  const system = (tank: Tank, carbonate: "closed" | "open", withPitzer: boolean): CompiledSystem => {
     const components = componentsOf(tank, carbonate);
-    const key = `${carbonate}|${String(tank.temperature_C)}|${components.join(",")}`;
+    const key = `${carbonate}|${String(withPitzer)}|${String(tank.temperature_C)}|${components.join(",")}`;
     let found = systems.get(key);
     if (found === undefined) {
-      const solids = solidsConsidered(carbonate);
       found = compileSystem(
         systemFor(thermo, {
           components,
           temperature_C: tank.temperature_C,
-          solids,
+          solids: solidsConsidered(carbonate),
           carbonate,
           alkaliPairs: false,
+          ...(withPitzer ? { interactions } : {}),
         }),
       );
       systems.set(key, found);
@@ -81,42 +98,51 @@ export function chemistryOn(thermo: ThermoData): Chemistry {
     return found;
   };
 
-  const activity = (temperature_C: number): ActivityModel => {
-    let model = models.get(temperature_C);
-    if (model === undefined) {
-      model = davies({ A: debyeHuckelA(temperature_C), holdAbove_molPerL: DAVIES_HELD_AT_MOL_PER_L });
-      models.set(temperature_C, model);
+  const activity = (
+    temperature_C: number,
+  ): { readonly davies: ActivityModel; readonly pitzer: InteractionModel } => {
+    let found = models.get(temperature_C);
+    if (found === undefined) {
+      found = {
+        davies: davies({ A: debyeHuckelA(temperature_C), holdAbove_molPerL: DAVIES_TO_MOL_PER_L }),
+        pitzer: pitzer(interactions, { temperature_C }),
+      };
+      models.set(temperature_C, found);
     }
-    return model;
+    return found;
   };
 
   return {
     thermo,
-    inTank: (tank) =>
-      equilibrate(system(tank, "closed"), {
-        totals_molPerL: tank.totals_molPerL,
-        electroneutral: "H+",
-        activity: activity(tank.temperature_C),
-      }),
-    dry: (tank, solid, factors) => {
-      const compiled = system(tank, "open");
+    humidity,
+    inTank: (tank) => {
+      const { davies: dilute, pitzer: strong } = activity(tank.temperature_C);
+      const conditions = { totals_molPerL: tank.totals_molPerL, electroneutral: "H+" };
+      const solved = equilibrate(system(tank, "closed", false), { ...conditions, activity: dilute });
+      if (!solved.ok || solved.value.ionicStrength_molPerL <= DAVIES_TO_MOL_PER_L) return solved;
+      return equilibrate(system(tank, "closed", true), { ...conditions, activity: strong });
+    },
+    dry: (tank, solid, stops) => {
+      const compiled = system(tank, "open", true);
       const totals: Record<string, number> = {};
       for (const [component, total] of Object.entries(tank.totals_molPerL)) {
         if (component !== "CO3-2") totals[component] = total;
       }
       const nucleating = compiled.solidNames.filter((name) => NUCLEATING_SOLIDS.includes(name));
       const allowed = compiled.solidNames.filter((name) => solid !== "never" || !nucleating.includes(name));
-      return dryDown(
+      return dryToWaterActivity(
         compiled,
         {
           totals_molPerL: totals,
           fixedLog10Activities: { CO2: co2Log10Activity(thermo, tank.temperature_C) },
           electroneutral: "H+",
-          activity: activity(tank.temperature_C),
+          activity: activity(tank.temperature_C).pitzer,
           solids: allowed,
         },
         {
-          factors,
+          waterActivity: humidity,
+          stops,
+          mostFactor: MOST_FACTOR,
           nucleation:
             solid === "at threshold"
               ? nucleating.map((name) => ({ solid: name, thresholdSI: NUCLEATION_SI }))

@@ -26,7 +26,7 @@ export function finishProgramme(draft: Draft, setting: Setting, trade: TradeData
     rulesOnActive(trade, factsAt(state), active, draft.volume_LPerHa),
   );
   if (!judged.ok) return judged;
-  const { state, actives, path } = judged.value;
+  const { state, actives, path, drying } = judged.value;
   const reasons = rulesOnProgramme(trade, factsAt(state), mix, draft.volume_LPerHa);
   return {
     ok: true,
@@ -46,6 +46,7 @@ export function finishProgramme(draft: Draft, setting: Setting, trade: TradeData
       tank: state,
       actives,
       path,
+      drying,
       cost: costOf(draft, setting),
       publishedRuleDose: ruleDoseOf(draft, setting, trade),
       filling: fillingOf(draft, setting, trade),

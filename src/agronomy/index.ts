@@ -16,4 +16,4 @@ export * from "./plan.ts";
 export * from "./ranking.ts";
 export { sourceOf } from "./sources.ts";
 export * from "./version.ts";
-export { DRYING_FACTORS, NUCLEATION_SI } from "./chemistry.ts";
+export { DRYING_STOPS, NUCLEATION_SI, USUAL_HUMIDITY } from "./chemistry.ts";

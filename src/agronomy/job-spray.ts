@@ -6,7 +6,7 @@ import type { Job } from "./types.ts";
 /** Jar [L] taken when the job does not say. Common practice, no published source. */
 export const USUAL_JAR_L = 1;
 
-type Amount = "volume per area" | "volume" | "area" | "temperature" | "time";
+type Amount = "volume per area" | "volume" | "area" | "temperature" | "time" | "share";
 
 /** What a key of the spray block holds, and beyond which bounds it is a slip. Common practice, no published source. */
 interface SprayKey {
@@ -67,6 +67,15 @@ const KEYS: Readonly<Record<string, SprayKey>> = {
     likely: [0, 40],
     slip: "Is it °F?",
   },
+  humidity: {
+    dimension: "share",
+    needed: false,
+    example: "80 %",
+    unit: "as a share",
+    possible: [0.05, 0.995],
+    likely: [0.4, 0.98],
+    slip: "Is it the relative humidity of the air, in %?",
+  },
   "holding time": {
     dimension: "time",
     needed: false,
@@ -98,6 +107,7 @@ export function readSpray(top: Fields, issues: IssueList): Job["spray"] | null {
   const tank_L = value("tank");
   const area_ha = value("area");
   const temperature_C = value("temperature");
+  const humidity = value("humidity");
   const holdingTime_h = value("holding time");
   const jar_L = value("jar") ?? USUAL_JAR_L;
   if (volume_LPerHa === null || tank_L === null || area_ha === null) return null;
@@ -107,7 +117,16 @@ export function readSpray(top: Fields, issues: IssueList): Job["spray"] | null {
       expected: "at most the planned volume",
     });
   }
-  return { volume_LPerHa, leastVolume_LPerHa, tank_L, area_ha, temperature_C, holdingTime_h, jar_L };
+  return {
+    volume_LPerHa,
+    leastVolume_LPerHa,
+    tank_L,
+    area_ha,
+    temperature_C,
+    humidity,
+    holdingTime_h,
+    jar_L,
+  };
 }
 
 function readKey(fields: Fields, key: string, issues: IssueList): number | null {

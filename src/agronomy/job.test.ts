@@ -95,6 +95,7 @@ test("what is left out is not known, never zero and never no", () => {
   expect(job.value.spray).toMatchObject({
     leastVolume_LPerHa: null,
     temperature_C: null,
+    humidity: null,
     holdingTime_h: null,
     jar_L: 1,
   });
@@ -261,6 +262,8 @@ test.each([
   [{ volume: "50000 L/ha" }, "value-out-of-range spray.volume"],
   [{ tank: "3000 L/ha" }, "unit-wrong-kind spray.tank"],
   [{ temperature: "75 °C" }, "value-out-of-range spray.temperature"],
+  [{ humidity: "120 %" }, "share-out-of-range spray.humidity"],
+  [{ humidity: "2 %" }, "value-out-of-range spray.humidity"],
   [{ "least volume": "300 L/ha" }, "least-volume-above-volume spray.least volume"],
   [{ "holding time": "3" }, "unit-missing spray.holding time"],
 ] as const)("the spray block refuses %j", (changes, expected) => {

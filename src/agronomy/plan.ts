@@ -3,7 +3,7 @@ import type { ThermoData } from "../chem/index.ts";
 import type { Issue, Read } from "../units/index.ts";
 import { alkalinity_mgPerL_asCaCO3, completeWater, hardness_mgPerL_asCaCO3 } from "../water/index.ts";
 import type { Water } from "../water/index.ts";
-import { chemistryOn } from "./chemistry.ts";
+import { chemistryOn, USUAL_HUMIDITY } from "./chemistry.ts";
 import { finishProgramme } from "./finish-programme.ts";
 import { findConditioner } from "./find.ts";
 import { asPlanned, conditioned, lessWater } from "./programmes.ts";
@@ -40,7 +40,7 @@ export function planJob(job: Job, data: PlanData): Read<Plan> {
     water,
     mix: mix.value,
     temperature_C: job.spray.temperature_C ?? water.temperature_C,
-    chemistry: chemistryOn(data.thermo),
+    chemistry: chemistryOn(data.thermo, job.spray.humidity ?? USUAL_HUMIDITY),
   };
 
   const issues: Issue[] = [];

@@ -1,5 +1,5 @@
 import type { ConditionerRecord } from "./data-types.ts";
-import { SEARCH_FACTORS } from "./chemistry.ts";
+import { SEARCH_STOPS } from "./chemistry.ts";
 import type { Chemistry } from "./chemistry.ts";
 import { leastDose, roundDoseUp } from "./dose-search.ts";
 import { fillTank } from "./tank.ts";
@@ -71,7 +71,7 @@ export function lessWater(setting: Setting): Computed<Draft | null> {
   const least = said ?? planned * LEAST_VOLUME_SHARE;
   if (least >= planned) return { ok: true, value: null };
   const freeAt = (volume: number): Computed<number | null> =>
-    leastFree(tankOf(setting, volume, []), setting.chemistry, job.aim.where, SEARCH_FACTORS);
+    leastFree(tankOf(setting, volume, []), setting.chemistry, job.aim.where, SEARCH_STOPS);
   const remarks: Remark[] = [];
   if (said === null) {
     remarks.push({
@@ -121,12 +121,7 @@ export function conditioned(setting: Setting, candidate: Candidate): Computed<Dr
   const volume_LPerHa = job.spray.volume_LPerHa;
   const dosed = (dose_gPerL: number): DosedConditioner => ({ record, formId, dose_gPerL });
   const freeAt = (dose: number): Computed<number | null> =>
-    leastFree(
-      tankOf(setting, volume_LPerHa, [dosed(dose)]),
-      setting.chemistry,
-      job.aim.where,
-      SEARCH_FACTORS,
-    );
+    leastFree(tankOf(setting, volume_LPerHa, [dosed(dose)]), setting.chemistry, job.aim.where, SEARCH_STOPS);
 
   const found = leastDose(freeAt, job.aim.freeShare, least, most);
   if (!found.ok) return found;

@@ -60,6 +60,8 @@ export interface Job {
     readonly tank_L: number;
     readonly area_ha: number;
     readonly temperature_C: number | null;
+    /** Relative humidity of the air while drops dry [1]; null when not said. */
+    readonly humidity: number | null;
     readonly holdingTime_h: number | null;
     readonly jar_L: number;
   };
@@ -92,6 +94,8 @@ export interface LeafShare extends Share {
   readonly withSolid: { readonly free: number; readonly heldBy: Readonly<Record<string, number>> } | null;
   /** True when a solid that holds the active nucleates in the central answer. */
   readonly solidForms: boolean;
+  /** Free share when nine tenths of the water are gone, for comparison; null: not known, or dry before that. */
+  readonly tenfold: number | null;
 }
 
 /** How much of the active is still intact when the last of the load is sprayed. */
@@ -137,7 +141,7 @@ export interface SolidAmount {
 
 /** One step of the drying path. */
 export interface DryingStep {
-  /** Concentration factor: volume of the tank liquid over volume left. */
+  /** Concentration factor: kg of water at first per kg of liquid water left. */
   readonly factor: number;
   readonly pH: number;
   readonly ionicStrength_molPerL: number;
@@ -145,7 +149,23 @@ export interface DryingStep {
   readonly free: Readonly<Record<string, number | null>>;
   readonly heldBy: Readonly<Record<string, Readonly<Record<string, number>>>>;
   readonly solids: readonly SolidAmount[];
+  /** Activity of the water left [1]; null where the activity model has none. */
+  readonly waterActivity: number | null;
   readonly extrapolated: boolean;
+}
+
+/** Where the drying path ended, and what its numbers rest on there. */
+export interface DryingEnd {
+  /** Relative humidity of the air [1]: the drop stops drying when its water activity equals it. */
+  readonly humidity: number;
+  /** kg of water at first per kg of liquid water left. */
+  readonly factor: number;
+  readonly waterActivity: number | null;
+  readonly ended: "at the humidity" | "at the most factor" | "not solved further";
+  /** Salts used beyond the molality or temperature their parameters were fitted to. */
+  readonly outsideRange: readonly string[];
+  /** Ions whose activity parameters are borrowed from another ion. */
+  readonly estimated: readonly string[];
 }
 
 /** What a tank does, for one conditioner choice. */
@@ -183,6 +203,7 @@ export interface Programme {
   readonly tank: TankState;
   readonly actives: readonly ActiveVerdict[];
   readonly path: readonly DryingStep[];
+  readonly drying: DryingEnd;
   readonly cost: { readonly perHa: number | null; readonly perLoad: number | null };
   readonly publishedRuleDose: {
     readonly dose_gPerL: number;

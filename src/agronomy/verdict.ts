@@ -1,11 +1,14 @@
 import { byClock } from "./clock.ts";
-import { DRYING_FACTORS } from "./chemistry.ts";
-import type { Chemistry, LeafSolid } from "./chemistry.ts";
+import { DRYING_STOPS } from "./chemistry.ts";
+import type { Chemistry } from "./chemistry.ts";
+import { dryingEnd, leafPaths } from "./leaf.ts";
+import type { LeafPaths } from "./leaf.ts";
 import { sharesOf } from "./shares.ts";
 import type { HeldShares } from "./shares.ts";
 import type { Tank, TankActive } from "./tank.ts";
 import type {
   ActiveVerdict,
+  DryingEnd,
   DryingStep,
   Evidence,
   LeafShare,
@@ -31,6 +34,7 @@ export interface TankVerdict {
   readonly actives: readonly ActiveVerdict[];
   /** Central drying path. */
   readonly path: readonly DryingStep[];
+  readonly drying: DryingEnd;
 }
 
 /** Works out the three answers for every active of a tank; `rulesFor` adds what is published about each. */
@@ -42,13 +46,9 @@ export function judgeTank(
 ): Computed<TankVerdict> {
   const solved = chemistry.inTank(tank);
   if (!solved.ok) return { ok: false, reason: solved.reason, detail: `in the tank: ${solved.detail}` };
-  const ends = {} as Record<LeafSolid, readonly DryDownStep[]>;
-  for (const end of ["never", "at threshold", "at equilibrium"] as const) {
-    const dried = chemistry.dry(tank, end, DRYING_FACTORS);
-    if (!dried.ok)
-      return { ok: false, reason: dried.reason, detail: `on the leaf (solid ${end}): ${dried.detail}` };
-    ends[end] = dried.steps;
-  }
+  const dried = leafPaths(tank, chemistry, DRYING_STOPS);
+  if (!dried.ok) return dried;
+  const paths = dried.value;
   const state = tankState(solved.value);
   const actives = tank.actives.map((active): ActiveVerdict => {
     const record = active.product.active;
@@ -57,14 +57,19 @@ export function judgeTank(
       name: record.name,
       concentration_molPerL: active.concentration_molPerL,
       inTank: tankShare(active, solved.value),
-      onLeaf: leafShare(active, ends),
+      onLeaf: leafShare(active, paths),
       byClock: byClock(record, active.product.item.formulation, state.pH, tank.temperature_C, holdingTime_h),
       rules: rulesFor(active, state),
     };
   });
   return {
     ok: true,
-    value: { state, actives, path: ends["at threshold"].map((step) => dryingStep(step, tank.actives)) },
+    value: {
+      state,
+      actives,
+      path: paths["at threshold"].steps.map((step) => dryingStep(step, tank.actives)),
+      drying: dryingEnd(paths["at threshold"], chemistry.humidity),
+    },
   };
 }
 
@@ -73,7 +78,7 @@ export function leastFree(
   tank: Tank,
   chemistry: Chemistry,
   where: Place,
-  factors: readonly number[],
+  stops: readonly number[],
 ): Computed<number | null> {
   const judged = tank.actives.filter((a) => a.component !== null && a.product.active.binding !== "none");
   if (judged.length === 0) return { ok: true, value: null };
@@ -83,7 +88,7 @@ export function leastFree(
     if (!solved.ok) return { ok: false, reason: solved.reason, detail: solved.detail };
     equilibrium = solved.value;
   } else {
-    const dried = chemistry.dry(tank, "at threshold", factors);
+    const dried = chemistry.dry(tank, "at threshold", stops);
     const last = dried.steps.at(-1);
     if (!dried.ok || last === undefined) {
       return {
@@ -124,6 +129,9 @@ function bindingWhy(active: TankActive): { readonly known: boolean; readonly why
   return { known: true, why: record.binding === "analogy" ? record.bindingNote : null };
 }
 
+/** Stop of the drying path that is given beside the end, for comparison. */
+const TENFOLD = 10;
+
 const COMPUTED: Evidence = "computed";
 
 function tankShare(active: TankActive, equilibrium: Equilibrium): Share {
@@ -132,23 +140,23 @@ function tankShare(active: TankActive, equilibrium: Equilibrium): Share {
   return { ...sharesOf(equilibrium, active.component ?? ""), low: null, high: null, evidence: COMPUTED, why };
 }
 
-function leafShare(active: TankActive, ends: Readonly<Record<LeafSolid, readonly DryDownStep[]>>): LeafShare {
+function leafShare(active: TankActive, paths: LeafPaths): LeafShare {
   const { known, why } = bindingWhy(active);
-  const at = (end: LeafSolid): HeldShares | null => {
-    const last = ends[end].at(-1);
-    return last === undefined || !known ? null : sharesOf(last.equilibrium, active.component ?? "");
-  };
-  const central = at("at threshold");
+  const sharesAt = (step: DryDownStep | undefined): HeldShares | null =>
+    step === undefined || !known ? null : sharesOf(step.equilibrium, active.component ?? "");
+  const central = paths["at threshold"].steps;
+  const end = sharesAt(central.at(-1));
   return {
-    free: central?.free ?? null,
+    free: end?.free ?? null,
     low: null,
     high: null,
-    heldBy: central?.heldBy ?? {},
+    heldBy: end?.heldBy ?? {},
     evidence: COMPUTED,
     why,
-    withoutSolid: at("never"),
-    withSolid: at("at equilibrium"),
-    solidForms: known && holdsInSolid(ends["at threshold"].at(-1), active.component ?? ""),
+    withoutSolid: sharesAt(paths.never.steps.at(-1)),
+    withSolid: sharesAt(paths["at equilibrium"].steps.at(-1)),
+    solidForms: known && holdsInSolid(central.at(-1), active.component ?? ""),
+    tenfold: sharesAt(central.find((step) => step.factor === TENFOLD))?.free ?? null,
   };
 }
 
@@ -176,6 +184,7 @@ function dryingStep(step: DryDownStep, actives: readonly TankActive[]): DryingSt
     free,
     heldBy,
     solids: solidsOf(step.equilibrium),
+    waterActivity: step.equilibrium.waterActivity,
     extrapolated: step.equilibrium.extrapolated,
   };
 }

@@ -55,43 +55,175 @@ export function dryDown(
       throw new HardstandError("dry-down-factors-invalid", "dryDown", { factors: options.factors });
     }
   });
-  const nucleation = options.nucleation ?? [];
+  const walk = startWalk(system, conditions, options.nucleation ?? []);
+  if ("reason" in walk) return walk;
+  const steps: DryDownStep[] = [];
+  let state = walk;
+  for (const factor of options.factors) {
+    const next = stepTo(factor, state);
+    if (!next.ok) return { ...next, steps };
+    steps.push(next.step);
+    state = next.state;
+  }
+  return { ok: true, steps };
+}
+
+/** How a drop dries until the air takes no more water from it. */
+export interface DryToOptions {
+  /** Water activity at which drying stops: the relative humidity of the air as a share. */
+  readonly waterActivity: number;
+  /** Factors passed on the way for the record, ascending from 1; beyond them the last ratio is repeated. */
+  readonly stops: readonly number[];
+  /** Factor beyond which the drop is not followed. */
+  readonly mostFactor: number;
+  readonly nucleation?: DryDownOptions["nucleation"];
+}
+
+/** A drying path that ends with the air. */
+export type DryToResult =
+  | {
+      readonly ok: true;
+      readonly steps: readonly DryDownStep[];
+      /** What the last step stands for; "not solved further" keeps the last one that was solved. */
+      readonly ended: "at the humidity" | "at the most factor" | "not solved further";
+    }
+  | Extract<DryDownResult, { ok: false }>;
+
+/** How near the end comes to the water activity of the air; hygrometers are ten times worse. */
+const WATER_ACTIVITY_NEAR = 0.002;
+/** Narrowest bracket of factors, where a solid makes the water activity jump. */
+const END_RATIO = 1.01;
+/** Least factor from which a path that cannot be solved further still says something about a dry drop. */
+const LEAST_USEFUL_FACTOR = 10;
+
+/**
+ * Dries a solution until its water activity equals that of the air within 0.002, or within 1 % of the factor where a
+ * solid makes it jump. Needs an activity model that gives a water activity.
+ *
+ * @returns the path with its end, or why there is none ("no-water-activity" when the model gives none)
+ * @throws HardstandError `dry-down-factors-invalid` if the stops do not ascend from 1, or the water activity is not
+ *   between 0 and 1
+ */
+export function dryToWaterActivity(
+  system: CompiledSystem,
+  conditions: Conditions,
+  options: DryToOptions,
+): DryToResult {
+  const { waterActivity: target, stops, mostFactor } = options;
+  const ascending = stops.every((stop, k) => stop > (stops[k - 1] ?? 0));
+  if (stops[0] !== 1 || stops.length < 2 || !ascending || !(target > 0 && target < 1)) {
+    throw new HardstandError("dry-down-factors-invalid", "dryToWaterActivity", { stops, target });
+  }
+  const walk = startWalk(system, conditions, options.nucleation ?? []);
+  if ("reason" in walk) return walk;
+  const ratio = stops.at(-1)! / stops.at(-2)!;
+  const steps: DryDownStep[] = [];
+  let state = walk;
+  for (let k = 0; ; k++) {
+    const last = steps.at(-1)?.factor ?? 1;
+    const factor = Math.min(stops[k] ?? last * ratio, mostFactor);
+    const next = stepTo(factor, state);
+    if (!next.ok) {
+      const useful = steps.length > 0 && last >= LEAST_USEFUL_FACTOR;
+      return useful ? { ok: true, steps, ended: "not solved further" } : { ...next, steps };
+    }
+    const water = next.step.equilibrium.waterActivity;
+    if (water === null)
+      return { ok: false, reason: "no-water-activity", detail: `at factor ${factor}`, steps };
+    if (water <= target) {
+      const before = steps.at(-1);
+      steps.push(before === undefined ? next.step : narrowEnd(state, before, next.step, target));
+      return { ok: true, steps, ended: "at the humidity" };
+    }
+    steps.push(next.step);
+    if (factor >= mostFactor) return { ok: true, steps, ended: "at the most factor" };
+    state = next.state;
+  }
+}
+
+/**
+ * The end between a factor that is still too wet and a step that is too dry. The logarithm of the water activity falls
+ * nearly in proportion to the factor, so a straight line between the two comes close; halving guards against a jump.
+ */
+function narrowEnd(wet: Walk, wetStep: DryDownStep, dry: DryDownStep, target: number): DryDownStep {
+  const activityOf = (step: DryDownStep): number => step.equilibrium.waterActivity ?? Number.NaN;
+  let low = wetStep;
+  let high = dry;
+  let from = wet;
+  for (let k = 0; high.factor / low.factor > END_RATIO; k++) {
+    const [wetter, drier] = [Math.log(activityOf(low)), Math.log(activityOf(high))];
+    const part = k % 3 === 2 ? 0.5 : (wetter - Math.log(target)) / (wetter - drier);
+    const width = high.factor - low.factor;
+    const trial = stepTo(low.factor + Math.min(0.95, Math.max(0.05, part)) * width, from);
+    // A solid that forms between may leave no solution here; the dry side of the bracket stands.
+    if (!trial.ok || !Number.isFinite(activityOf(trial.step))) break;
+    if (Math.abs(activityOf(trial.step) - target) <= WATER_ACTIVITY_NEAR) return trial.step;
+    if (activityOf(trial.step) <= target) high = trial.step;
+    else {
+      low = trial.step;
+      from = trial.state;
+    }
+  }
+  return high;
+}
+
+/** Where a path has come to: the answer to start from, and the solids that have not nucleated. */
+interface Walk {
+  readonly system: CompiledSystem;
+  readonly conditions: Conditions;
+  readonly allowed: readonly string[];
+  readonly waiting: ReadonlyMap<string, number>;
+  readonly nucleated: readonly string[];
+  readonly start: Equilibrium | undefined;
+}
+
+function startWalk(
+  system: CompiledSystem,
+  conditions: Conditions,
+  nucleation: NonNullable<DryDownOptions["nucleation"]>,
+): Walk | Extract<DryDownResult, { ok: false }> {
   const unknown = nucleation.find((n) => !system.solidIndex.has(n.solid));
   if (unknown !== undefined) return { ok: false, reason: "unknown-solid", detail: unknown.solid, steps: [] };
   const allowed = conditions.solids ?? system.solidNames;
   const waiting = new Map(
     nucleation.filter((n) => allowed.includes(n.solid)).map((n) => [n.solid, n.thresholdSI]),
   );
-  const nucleated: string[] = [];
-  const steps: DryDownStep[] = [];
-  let start: Equilibrium | undefined = conditions.start;
-  for (const factor of options.factors) {
-    const totals_molPerL: Record<string, number> = {};
-    for (const [name, total] of Object.entries(conditions.totals_molPerL))
-      totals_molPerL[name] = total * factor;
-    for (;;) {
-      const solids = allowed.filter((name) => !waiting.has(name));
-      const { start: _unused, ...rest } = conditions;
-      const result = equilibrate(system, {
-        ...rest,
-        totals_molPerL,
-        solids,
-        ...(start === undefined ? {} : { start }),
-      });
-      if (!result.ok) {
-        return { ok: false, reason: result.reason, detail: `at factor ${factor}: ${result.detail}`, steps };
-      }
-      start = result.value;
-      const next = firstOverThreshold(result.value, waiting);
-      if (next === null) {
-        steps.push({ factor, equilibrium: result.value, nucleated: [...nucleated] });
-        break;
-      }
-      waiting.delete(next);
-      nucleated.push(next);
+  return { system, conditions, allowed, waiting, nucleated: [], start: conditions.start };
+}
+
+type StepTaken =
+  | { readonly ok: true; readonly step: DryDownStep; readonly state: Walk }
+  | { readonly ok: false; readonly reason: string; readonly detail: string };
+
+/** Solves at one factor, with every solid that nucleates there. */
+function stepTo(factor: number, walk: Walk): StepTaken {
+  const { system, conditions, allowed } = walk;
+  const totals_molPerL: Record<string, number> = {};
+  for (const [name, total] of Object.entries(conditions.totals_molPerL))
+    totals_molPerL[name] = total * factor;
+  const { start: _unused, ...rest } = conditions;
+  const waiting = new Map(walk.waiting);
+  const nucleated = [...walk.nucleated];
+  let start = walk.start;
+  for (;;) {
+    const solids = allowed.filter((name) => !waiting.has(name));
+    const result = equilibrate(system, {
+      ...rest,
+      totals_molPerL,
+      solids,
+      ...(start === undefined ? {} : { start }),
+    });
+    if (!result.ok)
+      return { ok: false, reason: result.reason, detail: `at factor ${factor}: ${result.detail}` };
+    start = result.value;
+    const next = firstOverThreshold(result.value, waiting);
+    if (next === null) {
+      const step = { factor, equilibrium: result.value, nucleated };
+      return { ok: true, step, state: { ...walk, waiting, nucleated, start } };
     }
+    waiting.delete(next);
+    nucleated.push(next);
   }
-  return { ok: true, steps };
 }
 
 /** The waiting solid that exceeds its threshold by most, or null. */

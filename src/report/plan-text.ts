@@ -5,6 +5,7 @@ import {
   clockText,
   concentrationText,
   doseText,
+  dryingText,
   evidenceMark,
   leafEndsText,
   leastFree,
@@ -52,6 +53,8 @@ function waterLines(plan: Plan): string[] {
 function activesLines(plan: Plan): string[] {
   const lines = ["AS PLANNED, nothing added"];
   for (const active of plan.actives) lines.push(...activeLines(active));
+  const planned = plan.programmes.find((programme) => programme.kind === "none");
+  if (planned !== undefined) lines.push(...wrap(dryingText(planned.drying), "  "));
   return lines;
 }
 

@@ -1,6 +1,7 @@
 import type {
   ActiveVerdict,
   ClockShare,
+  DryingEnd,
   Evidence,
   LeafShare,
   Place,
@@ -43,6 +44,28 @@ export function leafEndsText(leaf: LeafShare): string | null {
   const ends = `${perHundred(leaf.withSolid.free)} if its calcium salt settles, ${perHundred(leaf.withoutSolid.free)} if not`;
   const central = leaf.solidForms ? "it does" : "it does not";
   return `${ends}; the figure above takes it that ${central}`;
+}
+
+/**
+ * Where the drop stops drying: "Dried until one part in 376 of the water is left, in balance with air at 80 %
+ * humidity", and what the figures there rest on.
+ */
+export function dryingText(drying: DryingEnd): string {
+  const { factor, ended } = drying;
+  const air = `air at ${figure(100 * drying.humidity, 3)} % humidity`;
+  const left = `one part in ${figure(factor, 2)} of the water is left`;
+  const end = {
+    "at the humidity": `The drop dries until ${left}, in balance with ${air}.`,
+    "at the most factor": `The drop was followed until ${left}; it is still wetter than ${air}.`,
+    "not solved further": `The drop was followed until ${left}; further drying could not be solved.`,
+  }[ended];
+  const outside =
+    drying.outsideRange.length === 0
+      ? ""
+      : " Some salts are beyond the range their activity was measured in.";
+  const estimated =
+    drying.estimated.length === 0 ? "" : " Activities of the actives' ions are estimates from similar ions.";
+  return `${end}${outside}${estimated}`;
 }
 
 /** "99 in 100 intact after the holding time; half-life 40 h", or that it is stable or not known. */

@@ -28,6 +28,7 @@ const QUESTIONS: readonly SprayQuestion[] = [
   { key: "tank", label: "Tank", name: "tank", units: ["L", "US gal", "imp gal"] },
   { key: "area", label: "Area", name: "area", units: ["ha", "ac"] },
   { key: "temperature", label: "Water temperature", name: "temperature", units: ["°C", "°F"], signed: true },
+  { key: "humidity", label: "Humidity of the air", name: "humidity", units: ["%"], hint: "Blank: 80 %." },
   {
     key: "holdingTime",
     label: "Longest time in the tank",

@@ -49,6 +49,7 @@ export interface Draft {
     readonly tank: Typed;
     readonly area: Typed;
     readonly temperature: Typed;
+    readonly humidity: Typed;
     readonly holdingTime: Typed;
     readonly jar: Typed;
   };
@@ -127,6 +128,7 @@ export function blankDraft(): Draft {
       tank: blank("L"),
       area: blank("ha"),
       temperature: blank("°C"),
+      humidity: blank("%"),
       holdingTime: blank("h"),
       jar: blank("L"),
     },

@@ -30,6 +30,7 @@ export function draftOf(document: unknown, origin: Origin): Draft {
       tank: quantity(spray["tank"], empty.spray.tank.unit),
       area: quantity(spray["area"], empty.spray.area.unit),
       temperature: quantity(spray["temperature"], empty.spray.temperature.unit),
+      humidity: quantity(spray["humidity"], empty.spray.humidity.unit),
       holdingTime: quantity(spray["holding time"], empty.spray.holdingTime.unit),
       jar: quantity(spray["jar"], empty.spray.jar.unit),
     },

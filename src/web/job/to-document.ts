@@ -38,6 +38,7 @@ export function documentOf(draft: Draft): JobDocument {
       tank: quantityText(spray.tank),
       area: quantityText(spray.area),
       temperature: quantityText(spray.temperature),
+      humidity: quantityText(spray.humidity),
       "holding time": quantityText(spray.holdingTime),
       jar: quantityText(spray.jar),
     }),

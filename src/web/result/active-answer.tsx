@@ -38,8 +38,10 @@ export function ActiveAnswer({ verdict, path, tank, idPrefix }: ActiveAnswerProp
       <Legend verdict={verdict} unsure={ends !== null} />
       {strongest !== undefined && verdict.onLeaf.free !== null && (
         <p className="about">
-          Thin line: the free share while the drop dries to 1/{figure(strongest, 2)} of its water. Upright
-          line: where it lands.
+          Thin line: the free share while the drop dries to 1/{figure(strongest, 2)} of its water, in balance
+          with the air. Upright line: where it lands.
+          {verdict.onLeaf.tenfold !== null &&
+            ` Dried tenfold: ${inHundred(verdict.onLeaf.tenfold)} in 100 free.`}
         </p>
       )}
       <div className="answer">
