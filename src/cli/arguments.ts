@@ -7,6 +7,7 @@ export type Request =
   | { readonly kind: "version" }
   | { readonly kind: "plan"; readonly job: string; readonly form: PlanForm; readonly strict: boolean }
   | { readonly kind: "water"; readonly job: string; readonly json: boolean; readonly strict: boolean }
+  | { readonly kind: "sheet"; readonly file: string; readonly json: boolean }
   | { readonly kind: "speciate"; readonly case: string; readonly strict: boolean }
   | { readonly kind: "serve"; readonly port: number | null }
   | { readonly kind: "wrong"; readonly message: string };
@@ -18,7 +19,7 @@ export type PlanForm =
   | { readonly as: "card" }
   | { readonly as: "html"; readonly file: string };
 
-const COMMANDS = ["plan", "water", "speciate", "serve"];
+const COMMANDS = ["plan", "water", "sheet", "speciate", "serve"];
 const OPTIONS = {
   json: { type: "boolean" },
   card: { type: "boolean" },
@@ -32,9 +33,13 @@ const OPTIONS = {
 const TAKES: Readonly<Record<string, readonly string[]>> = {
   plan: ["json", "card", "html", "strict"],
   water: ["json", "strict"],
+  sheet: ["json"],
   speciate: ["json", "strict"],
   serve: ["port"],
 };
+
+/** Name of a file shown in the example of a command; a job where it is not here. */
+const EXAMPLE_FILES: Readonly<Record<string, string>> = { speciate: "case.json --json", sheet: "report.csv" };
 
 const wrong = (message: string): Request => ({ kind: "wrong", message });
 
@@ -76,12 +81,13 @@ export function readArguments(argv: readonly string[]): Request {
     return document === undefined ? serveRequest(values.port) : wrong("“serve” takes no file.");
   if (document === undefined) {
     return wrong(
-      `“${command}” needs a file, or - for standard input: hardstand ${command} ${command === "speciate" ? "case.json --json" : "job.yaml"}`,
+      `“${command}” needs a file, or - for standard input: hardstand ${command} ${EXAMPLE_FILES[command] ?? "job.yaml"}`,
     );
   }
   if (more.length > 0) return wrong(`One file at a time: received ${[document, ...more].join(" and ")}.`);
   const strict = values.strict === true;
   if (command === "water") return { kind: "water", job: document, json: values.json === true, strict };
+  if (command === "sheet") return { kind: "sheet", file: document, json: values.json === true };
   // An equilibrium is given as data, with or without --json.
   if (command === "speciate") return { kind: "speciate", case: document, strict };
   return planRequest(document, values, strict);

@@ -7,6 +7,7 @@ Examples
   hardstand plan job.yaml --card            the fill card as text
   hardstand plan job.yaml --html plan.html  a report to print or pass on
   hardstand water job.yaml                  the water test alone, checked and completed
+  hardstand sheet report.csv                what a laboratory sheet says, as readings
   hardstand speciate case.json --json       one bare equilibrium
   hardstand serve --port 4173               the page, on this machine only
   cat job.yaml | hardstand plan - --json    a job from standard input
@@ -14,6 +15,7 @@ Examples
 Commands
   plan JOB        what the water does to each active, the ways out, order and loads
   water JOB       the composition with what was assumed and what looks odd
+  sheet FILE      readings found on a laboratory sheet (text or CSV), and what to ask
   speciate CASE   components, totals and constants to concentrations
   serve           the page in a browser
 

@@ -5,6 +5,7 @@ import { EXIT } from "./exit.ts";
 import { HELP } from "./help.ts";
 import type { CliIo } from "./io.ts";
 import { planCommand } from "./plan-command.ts";
+import { sheetCommand } from "./sheet-command.ts";
 import { speciateCommand } from "./speciate-command.ts";
 import { waterCommand } from "./water-command.ts";
 
@@ -33,6 +34,8 @@ export async function runCli(argv: readonly string[], io: CliIo): Promise<number
       return planCommand(request.job, request.form, request.strict, io);
     case "water":
       return waterCommand(request.job, request.json, request.strict, io);
+    case "sheet":
+      return sheetCommand(request.file, request.json, io);
     case "speciate":
       return speciateCommand(request.case, request.strict, io);
     case "serve":
