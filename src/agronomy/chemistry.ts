@@ -68,12 +68,30 @@ export interface Chemistry {
   dry(tank: Tank, solid: LeafSolid, stops: readonly number[]): DryToResult;
 }
 
+/** Answers kept for a data set, so that the next plan of the same page finds its systems compiled. */
+const kept = new WeakMap<ThermoData, Map<number, Chemistry>>();
+/** Humidities and compiled systems kept at most; a person trying values must not fill the memory. */
+const MOST_HUMIDITIES = 4;
+const MOST_SYSTEMS = 200;
+
 /**
- * Builds the equilibrium answers on a data set.
+ * The equilibrium answers on a data set; the same ones for the same humidity.
  *
  * @param humidity relative humidity of the air [1] at which a drop stops drying
  */
 export function chemistryOn(thermo: ThermoData, humidity: number = USUAL_HUMIDITY): Chemistry {
+  let ofThermo = kept.get(thermo);
+  if (ofThermo === undefined) kept.set(thermo, (ofThermo = new Map()));
+  let chemistry = ofThermo.get(humidity);
+  if (chemistry === undefined) {
+    if (ofThermo.size >= MOST_HUMIDITIES) ofThermo.clear();
+    chemistry = buildChemistry(thermo, humidity);
+    ofThermo.set(humidity, chemistry);
+  }
+  return chemistry;
+}
+
+function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
   const interactions = builtInPitzer();
   const systems = new Map<string, CompiledSystem>();
   const models = new Map<number, { readonly davies: ActivityModel; readonly pitzer: InteractionModel }>();
@@ -93,6 +111,7 @@ export function chemistryOn(thermo: ThermoData, humidity: number = USUAL_HUMIDIT
           ...(withPitzer ? { interactions } : {}),
         }),
       );
+      if (systems.size >= MOST_SYSTEMS) systems.clear();
       systems.set(key, found);
     }
     return found;

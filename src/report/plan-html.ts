@@ -7,6 +7,7 @@ import {
   clockText,
   concentrationText,
   doseText,
+  dryingText,
   heldList,
   leafEndsText,
   leastFree,
@@ -84,9 +85,11 @@ function waterSection(plan: Plan): SafeHtml {
 }
 
 function activesSection(plan: Plan): SafeHtml {
+  const planned = plan.programmes.find((programme) => programme.kind === "none");
   return html`<section>
     <h2>What this water does as planned, nothing added</h2>
     ${plan.actives.map((active) => activeTable(active))}
+    ${planned === undefined ? "" : html`<p>${dryingText(planned.drying)} ${mark("computed")}</p>`}
   </section>`;
 }
 
