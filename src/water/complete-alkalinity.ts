@@ -3,6 +3,7 @@ import { checkAlkalinity } from "./check-readings.ts";
 import { alkalinityOf_eqPerL } from "./charge.ts";
 import { asTyped } from "./known.ts";
 import type { Known, KnownReadings } from "./known.ts";
+import { assumed } from "./drawn.ts";
 import { assume, say } from "./ledger.ts";
 import type { Ledger } from "./ledger.ts";
 
@@ -121,7 +122,7 @@ function fromHardness(
   ledger: Ledger,
 ): Alkalinity {
   const hardness_eqPerL = 2 * ((totals_molPerL["Ca+2"] ?? 0) + (totals_molPerL["Mg+2"] ?? 0));
-  const figure = ASSUMED.alkalinityPerHardness;
+  const figure = assumed(ledger.draw, "alkalinityPerHardness");
   const conductivity = known.get("conductivity");
   // The conductivity caps what the ions can carry.
   const cap =

@@ -4,6 +4,7 @@ import { MOLAR_MASSES, formatNumber } from "../units/index.ts";
 import { ASSUMED, WATER_CHECKS } from "./check-data.ts";
 import { CARBONATE } from "./charge.ts";
 import { addCharge } from "./complete-major.ts";
+import { assumed } from "./drawn.ts";
 import { assumeFigure, say } from "./ledger.ts";
 import type { Ledger } from "./ledger.ts";
 import {
@@ -42,9 +43,12 @@ export function completeCarbonate(
   input: CarbonateInput,
   thermo: ThermoData,
   ledger: Ledger,
+  systems: Map<string, WaterSystem> = new Map(),
 ): Readonly<Record<string, number>> | null {
   const totals: Record<string, number> = { ...input.totals_molPerL };
-  const water = waterSystem(totals, thermo, input.temperature_C);
+  const key = Object.keys(totals).join();
+  const water = systems.get(key) ?? waterSystem(totals, thermo, input.temperature_C);
+  systems.set(key, water);
   const result = solveCarbonate(water, totals, input.pH);
   if (result.kind === "no equilibrium") return notSolved(input, ledger);
   if (result.kind === "pH too high") return pHTooHigh(water, totals, input, result.surplus_eqPerL, ledger);
@@ -98,7 +102,7 @@ function withAssumedCarbon(
       unit: "mol/L",
       why: "The water has no alkalinity to tell its carbon dioxide: a usual amount is taken.",
     },
-    ASSUMED.dissolvedCarbonDioxide_molPerL,
+    assumed(ledger.draw, "dissolvedCarbonDioxide_molPerL"),
   );
   return closedAtPH(water, totals, input, ledger);
 }

@@ -1,6 +1,6 @@
-import { ASSUMED } from "./check-data.ts";
 import { checkHardness, shown } from "./check-readings.ts";
 import type { Known, KnownReadings } from "./known.ts";
+import { assumed } from "./drawn.ts";
 import { assume, assumeFigure, say } from "./ledger.ts";
 import type { Ledger } from "./ledger.ts";
 import { slipBetween } from "./slips.ts";
@@ -93,7 +93,7 @@ function byDifference(
 
 /** Shares a hardness [mol/L] between calcium and magnesium as real waters do. */
 function share(total: number, totalLow: number, totalHigh: number, why: string, ledger: Ledger): Hardness {
-  const figure = ASSUMED.calciumShareOfHardness;
+  const figure = assumed(ledger.draw, "calciumShareOfHardness");
   const calcium = total * figure.central;
   const magnesium = total - calcium;
   const common = { unit: "mol/L", evidence: "computed", source: figure.source, why } as const;
@@ -117,7 +117,7 @@ function share(total: number, totalLow: number, totalHigh: number, why: string, 
 }
 
 function fromCalcium(calcium: Known, ledger: Ledger): Hardness {
-  const { central, low, high, source } = ASSUMED.calciumShareOfHardness;
+  const { central, low, high, source } = assumed(ledger.draw, "calciumShareOfHardness");
   const other = (shareOfCalcium: number): number => (calcium.value * (1 - shareOfCalcium)) / shareOfCalcium;
   const magnesium = other(central);
   assume(ledger, {
@@ -135,7 +135,7 @@ function fromCalcium(calcium: Known, ledger: Ledger): Hardness {
 }
 
 function fromMagnesium(magnesium: Known, ledger: Ledger): Hardness {
-  const { central, low, high, source } = ASSUMED.calciumShareOfHardness;
+  const { central, low, high, source } = assumed(ledger.draw, "calciumShareOfHardness");
   const other = (shareOfCalcium: number): number => (magnesium.value * shareOfCalcium) / (1 - shareOfCalcium);
   const calcium = other(central);
   assume(ledger, {
@@ -156,7 +156,7 @@ function estimated(known: KnownReadings, path: string, ledger: Ledger): Hardness
   const conductivity = known.get("conductivity");
   const why = "No hardness was measured: calcium and magnesium share an estimate of it.";
   if (conductivity !== undefined) {
-    const figure = ASSUMED.hardnessPerConductivity;
+    const figure = assumed(ledger.draw, "hardnessPerConductivity");
     const total = assumeFigure(
       ledger,
       {
@@ -173,7 +173,7 @@ function estimated(known: KnownReadings, path: string, ledger: Ledger): Hardness
   }
   const alkalinity = known.get("alkalinity") ?? known.get("bicarbonate");
   if (alkalinity !== undefined && alkalinity.value > 0) {
-    const { central, low, high, source } = ASSUMED.alkalinityPerHardness;
+    const { central, low, high, source } = assumed(ledger.draw, "alkalinityPerHardness");
     const total = alkalinity.value / central / 2;
     const ends = { low: alkalinity.value / high / 2, high: alkalinity.value / low / 2 };
     assume(ledger, {

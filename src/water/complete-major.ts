@@ -2,6 +2,7 @@ import { ASSUMED } from "./check-data.ts";
 import { alkalinityOf_eqPerL } from "./charge.ts";
 import { conductivityFromIons_uSPerCm } from "./conductivity.ts";
 import type { KnownReadings } from "./known.ts";
+import { assumed } from "./drawn.ts";
 import { assume, assumeFigure } from "./ledger.ts";
 import type { Ledger } from "./ledger.ts";
 
@@ -47,7 +48,7 @@ function addPotassium(totals: Totals, ledger: Ledger): void {
       unit: "mol/L",
       why: "Potassium was not measured: it stands to sodium as in the waters of the data.",
     },
-    ASSUMED.potassiumPerSodium,
+    assumed(ledger.draw, "potassiumPerSodium"),
     totals["Na+"] ?? 0,
   );
 }
@@ -92,7 +93,7 @@ function addSodium(known: KnownReadings, totals: Totals, alkalinity_eqPerL: numb
     return;
   }
   const hardness_eqPerL = 2 * ((totals["Ca+2"] ?? 0) + (totals["Mg+2"] ?? 0));
-  const figure = ASSUMED.sodiumPerHardness;
+  const figure = assumed(ledger.draw, "sodiumPerHardness");
   const value = Math.max(least, figure.central * hardness_eqPerL);
   totals["Na+"] = value;
   assume(ledger, {
@@ -162,7 +163,7 @@ function fillAnions(known: KnownReadings, totals: Totals, alkalinity_eqPerL: num
   const sulfate = known.has("sulfate");
   if (chloride && sulfate) return;
   const missing = Math.max(0, surplus(totals, alkalinity_eqPerL));
-  const { central, low, high, source } = ASSUMED.chlorideShare;
+  const { central, low, high, source } = assumed(ledger.draw, "chlorideShare");
   const put = (about: "Cl-" | "SO4-2", share: number, shareLow: number, shareHigh: number): void => {
     const perEquivalent = about === "SO4-2" ? 0.5 : 1;
     const value = missing * share * perEquivalent;

@@ -1,7 +1,7 @@
 import type { Parameter } from "../units/index.ts";
-import { ASSUMED } from "./check-data.ts";
 import { shown } from "./check-readings.ts";
 import type { KnownReadings } from "./known.ts";
+import { assumed, ironDissolvedShare } from "./drawn.ts";
 import { assume, assumeFigure, say } from "./ledger.ts";
 import type { Ledger } from "./ledger.ts";
 
@@ -80,7 +80,9 @@ function completeIron(known: KnownReadings, path: string, ledger: Ledger): Reado
     });
   }
   const totals: Record<string, number> = {};
-  const ferricTotal = (ferric?.value ?? 0) + (ferric === undefined ? rest : 0);
+  const unknownForm = ferrous === undefined && ferric === undefined;
+  const dissolved = unknownForm ? ironDissolvedShare(ledger.draw) : 1;
+  const ferricTotal = (ferric?.value ?? 0) + (ferric === undefined ? rest * dissolved : 0);
   const ferrousTotal = (ferrous?.value ?? 0) + (ferric !== undefined && ferrous === undefined ? rest : 0);
   if (ferricTotal > 0) totals["Fe+3"] = ferricTotal;
   if (ferrousTotal > 0) totals["Fe+2"] = ferrousTotal;
@@ -99,7 +101,7 @@ function assumedIron(path: string, ledger: Ledger): Readonly<Record<string, numb
       unit: "mol/L",
       why: "Iron was not measured: the trace usual in clear water is taken. A bore with iron can hold far more.",
     },
-    ASSUMED.iron_molPerL,
+    assumed(ledger.draw, "iron_molPerL"),
   );
   return { "Fe+3": value };
 }

@@ -12,8 +12,11 @@ import { completeMinor } from "./complete-minor.ts";
 import { conductivityFromIons_uSPerCm } from "./conductivity.ts";
 import { gatherReadings } from "./known.ts";
 import type { KnownReadings } from "./known.ts";
+import { assumed } from "./drawn.ts";
+import type { Draw } from "./drawn.ts";
 import { assume, assumeFigure, hasError, newLedger, say } from "./ledger.ts";
 import type { Ledger } from "./ledger.ts";
+import type { WaterSystem } from "./solve-carbonate.ts";
 import type { Water, WaterTest } from "./types.ts";
 
 /** Settings of a completion. */
@@ -21,6 +24,10 @@ export interface CompleteOptions {
   readonly thermo: ThermoData;
   /** Temperature of the water in the tank [°C]; null or left out: the reading's, else an assumption. */
   readonly temperature_C?: number | null;
+  /** Where in its distribution each uncertain input is taken; left out: central values. */
+  readonly draw?: Draw;
+  /** Compiled systems kept between completions of one water, by the components in them. */
+  readonly systems?: Map<string, WaterSystem>;
 }
 
 /** Temperatures [°C] that the constants of the data reach. */
@@ -34,7 +41,7 @@ const REACHED_C = { low: 0, high: 45 } as const;
  * another beyond repair are errors: there is no answer then.
  */
 export function completeWater(test: WaterTest, options: CompleteOptions): Read<Water> {
-  const ledger = newLedger();
+  const ledger = newLedger(options.draw);
   const measuredOnly = gatherReadings(test, ledger);
   const known = withConductivity(measuredOnly, ledger);
   const path = readingsPath(test);
@@ -61,6 +68,7 @@ export function completeWater(test: WaterTest, options: CompleteOptions): Read<W
     },
     options.thermo,
     ledger,
+    options.systems,
   );
   if (totals === null || hasError(ledger)) return { ok: false, issues: ledger.issues };
   const conductivity = known.get("conductivity");
@@ -100,7 +108,7 @@ function withConductivity(known: KnownReadings, ledger: Ledger): KnownReadings {
     evidence: "common practice",
     source,
   });
-  return new Map([...known, ["conductivity", { ...estimate, kind: "range", reading: solids.reading }]]);
+  return new Map([...known, ["conductivity", { ...solids, ...estimate, kind: "range" }]]);
 }
 
 /** Path of the list of readings, for what is about all of them. */
@@ -163,7 +171,7 @@ function completePH(
 ): { readonly value: number; readonly measured: boolean } {
   const reading = known.get("pH");
   if (reading !== undefined) return { value: reading.value, measured: true };
-  const { central, low, high, source } = ASSUMED.pH;
+  const { central, low, high, source } = assumed(ledger.draw, "pH");
   const alkalinity = known.get("alkalinity") ?? known.get("bicarbonate");
   // Without alkalinity the pH is that of rain, whatever the other waters of the data have.
   const value = alkalinity !== undefined && alkalinity.value <= 0 ? 5.6 : central;

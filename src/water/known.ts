@@ -1,10 +1,11 @@
 import { formatNumber } from "../units/index.ts";
 import type { MeasuredText, Parameter } from "../units/index.ts";
 import { ASSUMED, WATER_CHECKS } from "./check-data.ts";
+import { drawnReading } from "./drawn.ts";
 import { assume, say } from "./ledger.ts";
 import type { Ledger } from "./ledger.ts";
 import { slipBetween } from "./slips.ts";
-import type { Reading, WaterTest } from "./types.ts";
+import type { Reading, TestMethod, WaterTest } from "./types.ts";
 
 /** What the readings of one parameter come to, in its internal unit. */
 export interface Known {
@@ -13,6 +14,7 @@ export interface Known {
   readonly high: number;
   readonly kind: "value" | "below" | "above" | "range";
   readonly reading: Reading;
+  readonly method: TestMethod;
 }
 
 /** Known parameters; a parameter that was not measured is absent. */
@@ -54,8 +56,8 @@ export function gatherReadings(test: WaterTest, ledger: Ledger): KnownReadings {
   for (const [parameter, readings] of byParameter) {
     const ordered = [...readings].sort((a, b) => rank(a.measured) - rank(b.measured));
     const first = ordered[0]!;
-    const entry = knownOf(first);
-    for (const other of ordered.slice(1)) compareRepeats(entry, knownOf(other), ledger);
+    const entry = drawnReading(knownOf(first, test.method), ledger.draw);
+    for (const other of ordered.slice(1)) compareRepeats(entry, knownOf(other, test.method), ledger);
     if (entry.kind !== "value") assumeWithin(parameter, entry, ledger);
     known.set(parameter, entry);
   }
@@ -66,20 +68,27 @@ function rank(measured: MeasuredText): number {
   return ["value", "range", "above", "below", "not measured"].indexOf(measured.kind);
 }
 
-function knownOf(reading: Reading): Known {
+function knownOf(reading: Reading, method: TestMethod): Known {
   const { measured } = reading;
   switch (measured.kind) {
     case "value":
-      return { value: measured.value, low: measured.value, high: measured.value, kind: "value", reading };
+      return {
+        value: measured.value,
+        low: measured.value,
+        high: measured.value,
+        kind: "value",
+        reading,
+        method,
+      };
     case "below": {
       const { central, low, high } = ASSUMED.limitShare;
       const { limit } = measured;
-      return { value: limit * central, low: limit * low, high: limit * high, kind: "below", reading };
+      return { value: limit * central, low: limit * low, high: limit * high, kind: "below", reading, method };
     }
     case "above": {
       const { central, low, high } = ASSUMED.topStepFactor;
       const { limit } = measured;
-      return { value: limit * central, low: limit * low, high: limit * high, kind: "above", reading };
+      return { value: limit * central, low: limit * low, high: limit * high, kind: "above", reading, method };
     }
     case "range":
       return {
@@ -88,9 +97,10 @@ function knownOf(reading: Reading): Known {
         high: measured.high,
         kind: "range",
         reading,
+        method,
       };
     case "not measured":
-      return { value: 0, low: 0, high: 0, kind: "below", reading };
+      return { value: 0, low: 0, high: 0, kind: "below", reading, method };
   }
 }
 

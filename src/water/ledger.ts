@@ -1,5 +1,6 @@
 import type { Issue, Severity } from "../units/index.ts";
 import type { AssumedFigure } from "./check-data.ts";
+import type { Draw } from "./drawn.ts";
 import type { WaterIssueCode } from "./issue-codes.ts";
 import type { Assumption } from "./types.ts";
 
@@ -14,11 +15,13 @@ export function waterIssue(code: WaterIssueCode, severity: Severity, path: strin
 export interface Ledger {
   readonly assumptions: Assumption[];
   readonly issues: Issue[];
+  /** Where in its distribution each uncertain input is taken. */
+  readonly draw: Draw;
 }
 
-/** An empty ledger. */
-export function newLedger(): Ledger {
-  return { assumptions: [], issues: [] };
+/** An empty ledger; without draws every input has its central value. */
+export function newLedger(draw: Draw = () => null): Ledger {
+  return { assumptions: [], issues: [], draw };
 }
 
 /** An assumption as it is put down; the evidence is common practice unless the figure is computed. */
