@@ -16,6 +16,7 @@ import type {
   ActivityModel,
   CompiledSystem,
   DryToResult,
+  Equilibrium,
   EquilibriumResult,
   InteractionModel,
   ThermoData,
@@ -80,8 +81,8 @@ const MOST_SYSTEMS = 200;
  * @param humidity relative humidity of the air [1] at which a drop stops drying
  */
 export function chemistryOn(thermo: ThermoData, humidity: number = USUAL_HUMIDITY): Chemistry {
-  let ofThermo = kept.get(thermo);
-  if (ofThermo === undefined) kept.set(thermo, (ofThermo = new Map()));
+  const ofThermo = kept.get(thermo) ?? new Map<number, Chemistry>();
+  kept.set(thermo, ofThermo);
   let chemistry = ofThermo.get(humidity);
   if (chemistry === undefined) {
     if (ofThermo.size >= MOST_HUMIDITIES) ofThermo.clear();
@@ -94,6 +95,12 @@ export function chemistryOn(thermo: ThermoData, humidity: number = USUAL_HUMIDIT
 function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
   const interactions = builtInPitzer();
   const systems = new Map<string, CompiledSystem>();
+  // The last answers for the tank and for the first step of a path: the next ones are near, and start from them.
+  const lastAnswers = new WeakMap<CompiledSystem, Equilibrium>();
+  const startOf = (compiled: CompiledSystem): { readonly start?: Equilibrium } => {
+    const start = lastAnswers.get(compiled);
+    return start === undefined ? {} : { start };
+  };
   const models = new Map<number, { readonly davies: ActivityModel; readonly pitzer: InteractionModel }>();
 
   const system = (tank: Tank, carbonate: "closed" | "open", withPitzer: boolean): CompiledSystem => {
@@ -137,7 +144,9 @@ function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
     inTank: (tank) => {
       const { davies: dilute, pitzer: strong } = activity(tank.temperature_C);
       const conditions = { totals_molPerL: tank.totals_molPerL, electroneutral: "H+" };
-      const solved = equilibrate(system(tank, "closed", false), { ...conditions, activity: dilute });
+      const compiled = system(tank, "closed", false);
+      const solved = equilibrate(compiled, { ...conditions, activity: dilute, ...startOf(compiled) });
+      if (solved.ok) lastAnswers.set(compiled, solved.value);
       if (!solved.ok || solved.value.ionicStrength_molPerL <= DAVIES_TO_MOL_PER_L) return solved;
       return equilibrate(system(tank, "closed", true), { ...conditions, activity: strong });
     },
@@ -149,9 +158,10 @@ function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
       }
       const nucleating = compiled.solidNames.filter((name) => NUCLEATING_SOLIDS.includes(name));
       const allowed = compiled.solidNames.filter((name) => solid !== "never" || !nucleating.includes(name));
-      return dryToWaterActivity(
+      const result = dryToWaterActivity(
         compiled,
         {
+          ...startOf(compiled),
           totals_molPerL: totals,
           fixedLog10Activities: { CO2: co2Log10Activity(thermo, tank.temperature_C) },
           electroneutral: "H+",
@@ -168,6 +178,9 @@ function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
               : [],
         },
       );
+      const first = result.steps[0];
+      if (first !== undefined) lastAnswers.set(compiled, first.equilibrium);
+      return result;
     },
   };
 }

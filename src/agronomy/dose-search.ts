@@ -12,8 +12,8 @@ const SPAN = 300;
 const RELATIVE_WIDTH = 0.02;
 
 /**
- * Least dose in (0, `most`] whose free share reaches `aim`, by a coarse geometric scan upward and bisection in the
- * first interval that crosses it. The scan comes first because the share need not rise with the dose everywhere:
+ * Least dose in (0, `most`] whose free share reaches `aim`, by a coarse geometric scan upward and a guarded secant in
+ * the first interval that crosses it. The scan comes first because the share need not rise with the dose everywhere:
  * a solid may appear, or an acid may pass its best pH.
  *
  * @param freeAt free share at a dose, 0…1; null when it cannot be known
@@ -27,8 +27,8 @@ export function leastDose(
   most: number,
 ): Computed<DoseFound> {
   const low = Math.max(least, most / SPAN);
-  let previous: number | null = null;
-  let best: { dose: number; free: number } | null = null;
+  let previous: Tried | null = null;
+  let best: { readonly dose: number; readonly free: number } | null = null;
   for (let i = 0; i < COARSE_STEPS; i++) {
     const dose = most <= low ? most : low * (most / low) ** (i / (COARSE_STEPS - 1));
     const free = freeAt(dose);
@@ -37,28 +37,41 @@ export function leastDose(
     if (best === null || free.value > best.free) best = { dose, free: free.value };
     if (free.value >= aim) {
       if (previous === null && least > 0) return { ok: true, value: { kind: "met", dose, free: free.value } };
-      return bisect(freeAt, aim, previous ?? dose / 30, { dose, free: free.value });
+      return narrow(freeAt, aim, previous ?? { dose: dose / 30, free: null }, { dose, free: free.value });
     }
-    previous = dose;
+    previous = { dose, free: free.value };
     if (most <= low) break;
   }
   return { ok: true, value: best === null ? { kind: "not known" } : { kind: "not met", ...best } };
 }
 
-function bisect(
+/** A dose tried and its free share; null when that end was not evaluated. */
+interface Tried {
+  readonly dose: number;
+  readonly free: number | null;
+}
+
+/** Free share above the aim that is near enough to stop. */
+const NEAR_AIM = 0.0005;
+
+/** Narrows the interval between a dose that misses the aim and one that meets it, on the logarithm of the dose. */
+function narrow(
   freeAt: (dose: number) => Computed<number | null>,
   aim: number,
-  below: number,
+  below: Tried,
   above: { readonly dose: number; readonly free: number },
 ): Computed<DoseFound> {
   let lo = below;
   let hi = above;
-  while (hi.dose / lo > 1 + RELATIVE_WIDTH) {
-    const dose = Math.sqrt(lo * hi.dose);
+  for (let k = 0; hi.dose / lo.dose > 1 + RELATIVE_WIDTH && hi.free - aim > NEAR_AIM; k++) {
+    // Every third step halves, so that a jump (a solid that forms) cannot stall the secant.
+    const secant = lo.free === null ? 0.5 : (aim - lo.free) / (hi.free - lo.free);
+    const part = k % 3 === 2 ? 0.5 : Math.min(0.9, Math.max(0.1, secant));
+    const dose = lo.dose * (hi.dose / lo.dose) ** part;
     const free = freeAt(dose);
     if (!free.ok) return free;
     if (free.value !== null && free.value >= aim) hi = { dose, free: free.value };
-    else lo = dose;
+    else lo = { dose, free: free.value };
   }
   return { ok: true, value: { kind: "met", ...hi } };
 }
