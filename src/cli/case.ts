@@ -1,5 +1,6 @@
 import { builtInPitzer, davies, idealActivity, pitzer } from "../chem/index.ts";
 import type { ActivityModel, InteractionModel, SystemDefinition } from "../chem/index.ts";
+import { nearestName } from "../units/index.ts";
 import type { Issue, Read } from "../units/index.ts";
 
 /** One bare equilibrium as asked for by a case document. */
@@ -13,6 +14,7 @@ export interface Case {
 /** Codes of the issues a case can give. */
 export const ISSUE_CODES_CASE = {
   "case-key-missing": "a key that is needed was left out",
+  "case-key-unknown": "a key that a case does not have",
   "case-list-expected": "something other than a list",
   "case-object-expected": "something other than an object",
   "case-number-expected": "something other than a finite number",
@@ -34,6 +36,23 @@ const MODELS: Readonly<Record<string, () => ActivityModel | InteractionModel>> =
   interaction: () => pitzer(builtInPitzer()),
 };
 
+/** Keys that are solved. */
+const SOLVED_KEYS = ["components", "species", "solids", "totals", "fixedLog10Activities", "activity"];
+/** Keys that may stand beside them and are not looked into: what the case is, and a known solution. */
+const OTHER_KEYS = [
+  "id",
+  "title",
+  "description",
+  "note",
+  "origin",
+  "solution",
+  "verification",
+  "conditioning",
+  "sensitivities",
+  "exactBinary",
+  "absentComponents",
+];
+
 /** Walks a case document and gathers what is wrong with it. */
 class CaseReader {
   readonly issues: Issue[] = [];
@@ -49,6 +68,21 @@ class CaseReader {
     if (value === undefined) this.add("case-key-missing", path, value, expected);
     else this.add("case-object-expected", path, value, expected);
     return {};
+  }
+
+  /** A key near a known one is a slip of the pen and an error; any other is said and left alone. */
+  knownKeys(block: Readonly<Record<string, unknown>>, path: string, known: readonly string[]): void {
+    for (const key of Object.keys(block).filter((one) => !known.includes(one) && !OTHER_KEYS.includes(one))) {
+      const near = nearestName(key, known);
+      this.issues.push({
+        code: "case-key-unknown" satisfies CaseIssueCode,
+        path: path === "" ? key : `${path}.${key}`,
+        severity: near === null ? "warning" : "error",
+        received: key,
+        expected: known.join(", "),
+        ...(near === null ? {} : { hint: `Did you mean ${near}?` }),
+      });
+    }
   }
 
   list(value: unknown, path: string, expected: string): readonly unknown[] {
@@ -83,15 +117,17 @@ function shown(value: unknown): string {
   return text.length > 60 ? `${text.slice(0, 59)}…` : text;
 }
 
-/** Reads a case document; keys it does not know, such as a known solution, are left alone. */
+/** Reads a case document; a key it does not know is said, and is an error where another was probably meant. */
 export function readCase(document: unknown): Read<Case> {
   const reader = new CaseReader();
   const top = reader.object(document, "case", "an object with components, totals, species and activity");
   if (reader.issues.length > 0) return { ok: false, issues: reader.issues };
+  reader.knownKeys(top, "", SOLVED_KEYS);
   const system: SystemDefinition = {
     components: reader.list(top["components"], "components", "a list of components").map((item, i) => {
       const path = `components[${i}]`;
       const one = reader.object(item, path, "an object with name and charge");
+      reader.knownKeys(one, path, ["name", "charge"]);
       return {
         name: reader.name(one["name"], `${path}.name`),
         charge: reader.number(one["charge"], `${path}.charge`),
@@ -100,6 +136,7 @@ export function readCase(document: unknown): Read<Case> {
     species: reader.list(top["species"], "species", "a list of species").map((item, i) => {
       const path = `species[${i}]`;
       const one = reader.object(item, path, "an object with name, charge, formation and logK");
+      reader.knownKeys(one, path, ["name", "charge", "formation", "logK"]);
       return {
         name: reader.name(one["name"], `${path}.name`),
         charge: reader.number(one["charge"], `${path}.charge`),
@@ -110,6 +147,7 @@ export function readCase(document: unknown): Read<Case> {
     solids: reader.list(top["solids"] ?? [], "solids", "a list of solids").map((item, i) => {
       const path = `solids[${i}]`;
       const one = reader.object(item, path, "an object with name, formation and logKsp");
+      reader.knownKeys(one, path, ["name", "formation", "logKsp"]);
       return {
         name: reader.name(one["name"], `${path}.name`),
         formation: reader.numbers(one["formation"], `${path}.formation`, "coefficients by component"),
@@ -124,8 +162,9 @@ export function readCase(document: unknown): Read<Case> {
     "log10 by component",
   );
   const activity = readActivity(top["activity"], reader);
-  if (activity === null || reader.issues.length > 0) return { ok: false, issues: reader.issues };
-  return { ok: true, value: { system, totals_molPerL, fixedLog10Activities, activity }, issues: [] };
+  const { issues } = reader;
+  if (activity === null || issues.some((issue) => issue.severity === "error")) return { ok: false, issues };
+  return { ok: true, value: { system, totals_molPerL, fixedLog10Activities, activity }, issues };
 }
 
 function readActivity(value: unknown, reader: CaseReader): Case["activity"] | null {

@@ -86,3 +86,28 @@ describe("speciate with interaction", () => {
     expect(strong.answer).not.toHaveProperty("waterActivity");
   });
 });
+
+describe("keys of a case", () => {
+  it("refuses a key that is a slip of a known one, in every place, and names it", async () => {
+    const slip = { ...brine, activity: "ideal", total: {}, species: [{ ...free("Na+", 1), logk: 3 }] };
+    const { code, talk, answer } = await speciate(slip);
+    expect(code).toBe(2);
+    expect(answer).toMatchObject({ ok: false });
+    expect(talk).toContain("totals");
+    expect(talk).toContain("logK");
+  });
+
+  it("says and leaves alone a key of another kind, and takes what describes a case in silence", async () => {
+    const { code, talk } = await speciate({
+      ...brine,
+      activity: "ideal",
+      laboratoryBook: 7,
+      solution: {},
+      note: "x",
+    });
+    expect(code).toBe(0);
+    expect(talk).toContain("laboratoryBook");
+    expect(talk).not.toContain("solution");
+    expect(talk).not.toContain("note");
+  });
+});

@@ -18,6 +18,7 @@ export async function speciateCommand(name: string, strict: boolean, io: CliIo):
   const document = await readDocument(name, io);
   const read = document.ok ? readCase(document.value) : document;
   if (!read.ok) return refuse("case-not-read", read.issues, name, io);
+  sayIssues(read.issues, name, io);
   const { system, totals_molPerL, fixedLog10Activities, activity } = read.value;
   const problems = definitionProblems(system);
   if (problems.length > 0) {

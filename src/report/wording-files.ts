@@ -24,6 +24,7 @@ export const FILE_WORDING: Readonly<Record<string, Wording>> = {
     mend: "Keep one of the two.",
   },
   "number-not-finite": { say: "This number has no end.", mend: "Write an ordinary number." },
+  "case-key-unknown": { say: "A case has no key of this name.", mend: "Mend its name or leave it out." },
   "case-key-missing": { say: "This key is needed in a case.", mend: "Add it." },
   "case-list-expected": { say: "A list belongs here.", mend: "Put the entries between square brackets." },
   "case-object-expected": { say: "Keys with values belong here.", mend: "Put them between curly brackets." },
