@@ -64,7 +64,7 @@ export function planJob(job: Job, data: PlanData): Read<Plan> {
     programmes: ranked,
     chosen: best?.id ?? null,
     ...filling,
-    sources: sourcesOfPlan({ programmes: ranked, order: filling.order }, water, setting, data.trade),
+    sources: sourcesOfPlan({ programmes: ranked }, water, setting, data.trade),
     issues,
     versions: { hardstand: HARDSTAND_VERSION, data: `${data.thermo.version}+${data.trade.version}` },
   };

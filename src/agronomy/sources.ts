@@ -1,6 +1,4 @@
-import thermoSources from "../../data/sources-thermo.json" with { type: "json" };
-import tradeSources from "../../data/sources-trade.json" with { type: "json" };
-import waterSources from "../../data/sources-water.json" with { type: "json" };
+import citations from "../../data/sources.json" with { type: "json" };
 import { sourcesUsed, systemFor } from "../chem/index.ts";
 import type { Water } from "../water/index.ts";
 import { solidsConsidered } from "./chemistry.ts";
@@ -8,11 +6,7 @@ import type { Setting } from "./programmes.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { Plan, Programme, SourceUsed } from "./types.ts";
 
-const CITATIONS: Readonly<Record<string, { readonly citation: string; readonly kind: string }>> = {
-  ...waterSources,
-  ...tradeSources,
-  ...thermoSources,
-};
+const CITATIONS: Readonly<Record<string, { readonly citation: string; readonly kind: string }>> = citations;
 
 /** Citation behind a key; the key itself where none is carried, so that nothing is lost. */
 export function sourceOf(key: string): SourceUsed {
@@ -22,7 +16,7 @@ export function sourceOf(key: string): SourceUsed {
 
 /** Exactly the sources a plan relied on: constants of its systems, assumptions, rules, doses and cautions. */
 export function sourcesOfPlan(
-  plan: Pick<Plan, "programmes" | "order">,
+  plan: Pick<Plan, "programmes">,
   water: Water,
   setting: Setting,
   trade: TradeData,
@@ -30,7 +24,6 @@ export function sourcesOfPlan(
   const keys = new Set<string>();
   for (const assumption of water.assumptions) keys.add(assumption.source);
   for (const programme of plan.programmes) addProgramme(programme, keys);
-  for (const step of plan.order) keys.add(step.source);
   const { thermo } = setting.chemistry;
   const components = new Set<string>(Object.keys(water.totals_molPerL));
   for (const product of setting.mix) {
@@ -61,6 +54,7 @@ function addProgramme(programme: Programme, keys: Set<string>): void {
   for (const remark of programme.remarks) if (remark.source !== null) keys.add(remark.source);
   if (programme.publishedRuleDose !== null) keys.add(programme.publishedRuleDose.source);
   for (const caution of programme.filling.cautions) keys.add(caution.source);
+  for (const step of programme.filling.order) keys.add(step.source);
   for (const active of programme.actives) {
     for (const rule of active.rules) keys.add(rule.source);
     for (const key of active.byClock.sources) keys.add(key);

@@ -4,7 +4,7 @@ import counterIons from "../../data/counter-ions.json" with { type: "json" };
 import gases from "../../data/gases.json" with { type: "json" };
 import ligands from "../../data/ligands.json" with { type: "json" };
 import solids from "../../data/solids.json" with { type: "json" };
-import sources from "../../data/sources-thermo.json" with { type: "json" };
+import sources from "../../data/sources.json" with { type: "json" };
 import { HardstandError } from "../units/index.ts";
 import type {
   ComponentKind,

@@ -2,7 +2,7 @@ import Ajv2020 from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import data from "../../data/reading-uncertainty.json" with { type: "json" };
 import schema from "../../data/schemas/reading-uncertainty.schema.json" with { type: "json" };
-import sources from "../../data/sources-water.json" with { type: "json" };
+import sources from "../../data/sources.json" with { type: "json" };
 import { PARAMETERS } from "../../src/units/index.ts";
 
 describe("uncertainty of readings as data", () => {

@@ -5,16 +5,7 @@ import { builtInThermo, DRYING_SOLIDS, TANK_SOLIDS } from "../../src/chem/index.
 
 const data = new URL("../../data/", import.meta.url);
 const read = (name: string): unknown => JSON.parse(readFileSync(new URL(name, data), "utf8"));
-const FILES = [
-  "components",
-  "aqueous",
-  "solids",
-  "pitzer",
-  "gases",
-  "ligands",
-  "counter-ions",
-  "sources-thermo",
-] as const;
+const FILES = ["components", "aqueous", "solids", "pitzer", "gases", "ligands", "counter-ions"] as const;
 const contents = Object.fromEntries(FILES.map((name) => [name, read(`${name}.json`)]));
 const thermo = builtInThermo();
 
@@ -54,15 +45,6 @@ describe("thermodynamic data files", () => {
     expect(validate.errors?.map((e) => e.instancePath)).toEqual(["/species/0", "/species/1/logK"]);
   });
 
-  it("every source named exists and every source is named", () => {
-    const named = new Set(
-      FILES.flatMap((name) => recordsWithSource(contents[name]).map((r) => r.source as string)),
-    );
-    const sizes = (contents.components as { ionSizeSources: Record<string, string> }).ionSizeSources;
-    for (const key of Object.values(sizes)) named.add(key);
-    expect([...named].sort()).toEqual(Object.keys(contents["sources-thermo"] as object).sort());
-  });
-
   it("says nothing of where copies of the works are kept", () => {
     const text = JSON.stringify(contents);
     expect(text.match(/.{20}(https?:|github|\.com\/|www\.|\bline \d|\/work|\/tmp).{20}/gi) ?? []).toEqual([]);
@@ -76,9 +58,7 @@ describe("thermodynamic data files", () => {
   });
 
   it("all files carry one version", () => {
-    const versions = FILES.filter((name) => name !== "sources-thermo").map(
-      (name) => (contents[name] as { version: string }).version,
-    );
+    const versions = FILES.map((name) => (contents[name] as { version: string }).version);
     expect(new Set(versions).size).toBe(1);
   });
 });

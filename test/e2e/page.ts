@@ -19,7 +19,8 @@ export async function setStage(): Promise<Stage> {
   const browser = await chromium.launch({
     executablePath,
     args: [
-      "--no-sandbox",
+      // Chromium refuses its sandbox to root, as in a container; everyone else keeps it.
+      ...(process.getuid?.() === 0 ? ["--no-sandbox"] : []),
       "--disable-gpu",
       "--no-first-run",
       "--disable-background-networking",

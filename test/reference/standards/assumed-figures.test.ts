@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import data from "../../../data/water-checks.json" with { type: "json" };
-import sources from "../../../data/sources-water.json" with { type: "json" };
 import { REAL_WATERS } from "./real-waters.ts";
 import type { RealWater } from "./real-waters.ts";
 
@@ -72,20 +71,6 @@ describe("what is taken for missing readings", () => {
       const found = percentile(of, share);
       expect(Math.abs(stated[end] / found - 1), `${name} ${end}: ${found}`).toBeLessThan(0.006);
     }
-  });
-
-  test("every figure has a source that is listed, and every listed source is used or general", () => {
-    const used = new Set<string>();
-    const walk = (value: unknown): void => {
-      if (typeof value !== "object" || value === null) return;
-      if ("source" in value && typeof value.source === "string") used.add(value.source);
-      Object.values(value).forEach(walk);
-    };
-    walk(data);
-    const listed = Object.keys(sources);
-    expect([...used].filter((key) => !listed.includes(key))).toEqual([]);
-    const general = ["common-practice", "from-memory", "standard-methods-2340"];
-    expect(listed.filter((key) => !used.has(key) && !general.includes(key))).toEqual([]);
   });
 
   test("every range holds its central value", () => {
