@@ -39,7 +39,7 @@ export const USUAL_HUMIDITY = 0.8;
 export const DRYING_STOPS: readonly number[] = [1, 2, 4, 7, 10, 16, 25, 40];
 
 /** Coarser path for dose searches: the same end, fewer stops to see whether a solid nucleates on the way. */
-export const SEARCH_STOPS: readonly number[] = [1, 6, 36];
+export const SEARCH_STOPS: readonly number[] = [1, 4, 12, 36];
 
 /** Factor beyond which a drop is not followed; a few hundred micrometres across have become a few tens by then. */
 const MOST_FACTOR = 3000;

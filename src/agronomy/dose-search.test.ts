@@ -79,4 +79,16 @@ describe("roundDoseUp", () => {
       }),
     );
   });
+
+  it("never passes the most that may be used", () => {
+    expect(roundDoseUp(1.33, 1.335)).toBe(1.33);
+    expect(roundDoseUp(1.31, 1.4)).toBe(1.4);
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1e-4, max: 1e4, noNaN: true }),
+        fc.double({ min: 1, max: 2, noNaN: true }),
+        (dose, room) => roundDoseUp(dose, dose * room) <= dose * room * (1 + 1e-9),
+      ),
+    );
+  });
 });

@@ -76,9 +76,18 @@ function narrow(
   return { ok: true, value: { kind: "met", ...hi } };
 }
 
-/** Rounds a dose up to two significant figures, so that it can be measured and still meets the aim. */
-export function roundDoseUp(dose: number): number {
+/**
+ * Rounds a dose up to two significant figures, so that it can be measured and still meets the aim; where that would
+ * pass the most that may be used, to three figures below that limit.
+ */
+export function roundDoseUp(dose: number, most = Infinity): number {
   if (!(dose > 0)) return 0;
-  const unit = 10 ** (Math.floor(Math.log10(dose)) - 1);
-  return Number((Math.ceil(dose / unit - 1e-9) * unit).toPrecision(2));
+  const rounded = roundTo(dose, 2, Math.ceil);
+  return rounded <= most ? rounded : roundTo(most, 3, Math.floor);
+}
+
+function roundTo(value: number, figures: number, way: (x: number) => number): number {
+  const unit = 10 ** (Math.floor(Math.log10(value)) - figures + 1);
+  const slack = way === Math.ceil ? -1e-9 : 1e-9;
+  return Number((way(value / unit + slack) * unit).toPrecision(figures));
 }

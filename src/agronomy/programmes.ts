@@ -136,11 +136,11 @@ export function conditioned(setting: Setting, candidate: Candidate): Computed<Dr
       source: record.usualDose?.source ?? record.searchLimit.source,
     });
   } else {
-    dose = Math.min(most, roundDoseUp(found.value.dose));
+    dose = roundDoseUp(found.value.dose, most);
     if (found.value.kind === "not met") {
       remarks.push({
         code: "aim-not-met-at-any-dose",
-        text: `No dose up to ${String(roundDoseUp(most))} g/L meets the aim; this is the best one tried.`,
+        text: `No dose up to ${String(roundDoseUp(most, most))} g/L meets the aim; this is the best one tried.`,
         evidence: "computed",
         source: record.searchLimit.source,
       });

@@ -72,7 +72,7 @@ export function dryDown(
 export interface DryToOptions {
   /** Water activity at which drying stops: the relative humidity of the air as a share. */
   readonly waterActivity: number;
-  /** Factors passed on the way for the record, ascending from 1; beyond them the last ratio is repeated. */
+  /** Factors passed on the way for the record, ascending from 1; beyond them no step is longer than their last ratio. */
   readonly stops: readonly number[];
   /** Factor beyond which the drop is not followed. */
   readonly mostFactor: number;
@@ -93,6 +93,11 @@ export type DryToResult =
 const WATER_ACTIVITY_NEAR = 0.002;
 /** Narrowest bracket of factors, where a solid makes the water activity jump. */
 const END_RATIO = 1.01;
+/** Times that a step may be shortened where the next one cannot be solved. */
+const SHORTER_STEPS = 4;
+/** Powers of the factor, in which −ln a_w grows, that a prediction may rest on. */
+const LEAST_POWER = 0.7;
+const MOST_POWER = 2;
 /** Least factor from which a path that cannot be solved further still says something about a dry drop. */
 const LEAST_USEFUL_FACTOR = 10;
 
@@ -116,29 +121,62 @@ export function dryToWaterActivity(
   }
   const walk = startWalk(system, conditions, options.nucleation ?? []);
   if ("reason" in walk) return walk;
-  const ratio = stops.at(-1)! / stops.at(-2)!;
+  let ratio = stops.at(-1)! / stops.at(-2)!;
+  let repeats = 0;
   const steps: DryDownStep[] = [];
   let state = walk;
-  for (let k = 0; ; k++) {
-    const last = steps.at(-1)?.factor ?? 1;
-    const factor = Math.min(stops[k] ?? last * ratio, mostFactor);
+  for (;;) {
+    const factor = Math.min(nextFactor(steps, stops, ratio, target), mostFactor);
     const next = stepTo(factor, state);
+    const last = steps.at(-1);
     if (!next.ok) {
-      const useful = steps.length > 0 && last >= LEAST_USEFUL_FACTOR;
+      // A shorter way from the last answer often can be solved where a long one cannot.
+      if (last !== undefined && repeats++ < SHORTER_STEPS) {
+        ratio = Math.sqrt(Math.min(ratio, factor / last.factor));
+        continue;
+      }
+      const useful = last !== undefined && last.factor >= LEAST_USEFUL_FACTOR;
       return useful ? { ok: true, steps, ended: "not solved further" } : { ...next, steps };
     }
     const water = next.step.equilibrium.waterActivity;
     if (water === null)
       return { ok: false, reason: "no-water-activity", detail: `at factor ${factor}`, steps };
-    if (water <= target) {
-      const before = steps.at(-1);
-      steps.push(before === undefined ? next.step : narrowEnd(state, before, next.step, target));
+    const near = Math.abs(water - target) <= WATER_ACTIVITY_NEAR;
+    if (near || water <= target) {
+      const through = near || last === undefined;
+      steps.push(through ? next.step : narrowEnd(state, last, next.step, target));
       return { ok: true, steps, ended: "at the humidity" };
     }
     steps.push(next.step);
     if (factor >= mostFactor) return { ok: true, steps, ended: "at the most factor" };
     state = next.state;
   }
+}
+
+/**
+ * The next stop; beyond the last one, where the path is likely to end, but not further than a ratio away. Along a path
+ * −ln a_w grows nearly as a power of the factor, which the last two steps tell.
+ */
+function nextFactor(
+  steps: readonly DryDownStep[],
+  stops: readonly number[],
+  ratio: number,
+  target: number,
+): number {
+  const last = steps.at(-1);
+  if (last === undefined) return stops[0]!;
+  const furthest = last.factor * ratio;
+  const stop = stops.find((factor) => factor > last.factor * (1 + 1e-9));
+  if (stop !== undefined) return Math.min(stop, furthest);
+  const drynessOf = (step: DryDownStep): number => -Math.log(step.equilibrium.waterActivity ?? 1);
+  const before = steps.at(-2);
+  const rise =
+    before === undefined
+      ? 1
+      : Math.log(drynessOf(last) / drynessOf(before)) / Math.log(last.factor / before.factor);
+  const power = rise >= LEAST_POWER && rise <= MOST_POWER ? rise : 1;
+  const likely = last.factor * (-Math.log(target) / drynessOf(last)) ** (1 / power);
+  return likely > last.factor * END_RATIO ? Math.min(likely, furthest) : furthest;
 }
 
 /**

@@ -163,7 +163,7 @@ describe("pitzer", () => {
     const m = Float64Array.of(0.1, 0.3, 0.3, 0.05, 0.05, 0.05, 0.01);
     expect(glyphosate.estimateNotes(m)).toEqual([
       { species: "IPA+", as: "NH4+" },
-      { species: "H2Gly-", as: "H2PO4-" },
+      { species: "H2Gly-", as: "charge type" },
       { species: "HGly-2", as: "HPO4-2" },
       { species: "Zz-", as: "charge type" },
       { species: "Y-5", as: "Davies" },
