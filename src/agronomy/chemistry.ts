@@ -15,6 +15,7 @@ import {
 import type {
   ActivityModel,
   CompiledSystem,
+  Conditions,
   DryToResult,
   Equilibrium,
   EquilibriumResult,
@@ -65,6 +66,10 @@ export interface Chemistry {
   readonly humidity: number;
   /** The full tank, closed to the air. */
   inTank(tank: Tank): EquilibriumResult;
+  /** What `inTank` solved to get an answer. */
+  conditionsInTank(tank: Tank, answer: Equilibrium): Conditions;
+  /** What `dry` solves, before any water has gone; the solid is or is not allowed, without a threshold. */
+  conditionsOnLeaf(tank: Tank, solid: LeafSolid): Conditions;
   /** The same liquid as water leaves it, open to the air's carbon dioxide, until it is in balance with the air's water. */
   dry(tank: Tank, solid: LeafSolid, stops: readonly number[]): DryToResult;
 }
@@ -138,45 +143,59 @@ function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
     return found;
   };
 
+  const inTank = (tank: Tank, activityModel: Conditions["activity"]): Conditions => ({
+    totals_molPerL: tank.totals_molPerL,
+    electroneutral: "H+",
+    activity: activityModel,
+  });
+
+  const onLeaf = (tank: Tank, solid: LeafSolid): { compiled: CompiledSystem; conditions: Conditions } => {
+    const compiled = system(tank, "open", true);
+    const totals: Record<string, number> = {};
+    for (const [component, total] of Object.entries(tank.totals_molPerL)) {
+      if (component !== "CO3-2") totals[component] = total;
+    }
+    const solids = compiled.solidNames.filter(
+      (name) => solid !== "never" || !NUCLEATING_SOLIDS.includes(name),
+    );
+    const conditions: Conditions = {
+      totals_molPerL: totals,
+      fixedLog10Activities: { CO2: co2Log10Activity(thermo, tank.temperature_C) },
+      electroneutral: "H+",
+      activity: activity(tank.temperature_C).pitzer,
+      solids,
+    };
+    return { compiled, conditions };
+  };
+
   return {
     thermo,
     humidity,
     inTank: (tank) => {
       const { davies: dilute, pitzer: strong } = activity(tank.temperature_C);
-      const conditions = { totals_molPerL: tank.totals_molPerL, electroneutral: "H+" };
       const compiled = system(tank, "closed", false);
-      const solved = equilibrate(compiled, { ...conditions, activity: dilute, ...startOf(compiled) });
+      const solved = equilibrate(compiled, { ...inTank(tank, dilute), ...startOf(compiled) });
       if (solved.ok) lastAnswers.set(compiled, solved.value);
       if (!solved.ok || solved.value.ionicStrength_molPerL <= DAVIES_TO_MOL_PER_L) return solved;
-      return equilibrate(system(tank, "closed", true), { ...conditions, activity: strong });
+      return equilibrate(system(tank, "closed", true), inTank(tank, strong));
     },
+    conditionsInTank: (tank, answer) => {
+      const { davies: dilute, pitzer: strong } = activity(tank.temperature_C);
+      return inTank(tank, answer.system === system(tank, "closed", false) ? dilute : strong);
+    },
+    conditionsOnLeaf: (tank, solid) => onLeaf(tank, solid).conditions,
     dry: (tank, solid, stops) => {
-      const compiled = system(tank, "open", true);
-      const totals: Record<string, number> = {};
-      for (const [component, total] of Object.entries(tank.totals_molPerL)) {
-        if (component !== "CO3-2") totals[component] = total;
-      }
-      const nucleating = compiled.solidNames.filter((name) => NUCLEATING_SOLIDS.includes(name));
-      const allowed = compiled.solidNames.filter((name) => solid !== "never" || !nucleating.includes(name));
+      const { compiled, conditions } = onLeaf(tank, solid);
+      const nucleation =
+        solid === "at threshold"
+          ? compiled.solidNames
+              .filter((name) => NUCLEATING_SOLIDS.includes(name))
+              .map((name) => ({ solid: name, thresholdSI: NUCLEATION_SI }))
+          : [];
       const result = dryToWaterActivity(
         compiled,
-        {
-          ...startOf(compiled),
-          totals_molPerL: totals,
-          fixedLog10Activities: { CO2: co2Log10Activity(thermo, tank.temperature_C) },
-          electroneutral: "H+",
-          activity: activity(tank.temperature_C).pitzer,
-          solids: allowed,
-        },
-        {
-          waterActivity: humidity,
-          stops,
-          mostFactor: MOST_FACTOR,
-          nucleation:
-            solid === "at threshold"
-              ? nucleating.map((name) => ({ solid: name, thresholdSI: NUCLEATION_SI }))
-              : [],
-        },
+        { ...startOf(compiled), ...conditions },
+        { waterActivity: humidity, stops, mostFactor: MOST_FACTOR, nucleation },
       );
       const first = result.steps[0];
       if (first !== undefined) lastAnswers.set(compiled, first.equilibrium);

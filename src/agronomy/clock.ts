@@ -1,4 +1,5 @@
 import { hydrolysisRate_perH, shareIntact } from "../chem/index.ts";
+import { quantileOf } from "../numerics/index.ts";
 import type { ActiveRecord, HalfLife } from "./data-types.ts";
 import type { ClockShare } from "./types.ts";
 
@@ -69,6 +70,38 @@ export function byClock(
     why: notes.length > 0 ? notes.join(" ") : null,
     sources,
   };
+}
+
+/** Rates beyond these z are not drawn: half-lives are not normal in their tails. */
+const FURTHEST_Z = 2.5;
+
+/**
+ * The share intact over draws of the tank's pH and of the rate: its 5th and 95th percentile. null ends where no share
+ * is known.
+ *
+ * @param pH of each draw
+ * @param z of the rate of each draw, a standard normal number
+ * @param spread one standard uncertainty of ln of the rate
+ */
+export function clockRange(
+  active: ActiveRecord,
+  central: ClockShare,
+  temperature_C: number,
+  holdingTime_h: number | null,
+  drawn: { readonly pH: Float64Array; readonly z: Float64Array; readonly spread: number },
+): ClockShare {
+  if (central.intact === null || central.stable || holdingTime_h === null) return central;
+  const timed = active.halfLives.filter((h) => h.halfLife_h !== null);
+  const intact: number[] = [];
+  drawn.pH.forEach((pH, i) => {
+    const rate = rateAt(active, timed, pH, temperature_C);
+    if (rate === null) return;
+    const factor = Math.exp(drawn.spread * Math.max(-FURTHEST_Z, Math.min(FURTHEST_Z, drawn.z[i]!)));
+    intact.push(shareIntact(rate * factor, holdingTime_h));
+  });
+  if (intact.length === 0) return central;
+  intact.sort((a, b) => a - b);
+  return { ...central, low: quantileOf(intact, 0.05), high: quantileOf(intact, 0.95) };
 }
 
 /** Hydrolysis rate [1/h], or null where the data do not reach. */

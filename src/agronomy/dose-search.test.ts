@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { leastDose, roundDoseUp } from "./dose-search.ts";
+import { leastDose, raisedDose, roundDoseUp } from "./dose-search.ts";
 
 const at = (f: (dose: number) => number | null) => (dose: number) => ({ ok: true as const, value: f(dose) });
 
@@ -65,6 +65,33 @@ describe("leastDose", () => {
         0.95,
         0,
         1,
+      ),
+    ).toEqual({ ok: true, value: { kind: "not known" } });
+  });
+});
+
+describe("raisedDose", () => {
+  const rising = at((dose) => dose / (dose + 1));
+
+  it("finds the crossing above a dose, from above", () => {
+    const found = raisedDose(rising, 0.9, 2, 100);
+    if (!found.ok || found.value.kind !== "met") throw new Error("not met");
+    expect(found.value.dose).toBeGreaterThanOrEqual(9);
+    expect(found.value.dose).toBeLessThan(9 * 1.03);
+  });
+
+  it("keeps a dose that is enough already, and says the best one where none is", () => {
+    expect(raisedDose(rising, 0.6, 2, 100)).toMatchObject({ ok: true, value: { kind: "met", dose: 2 } });
+    expect(raisedDose(rising, 0.999, 2, 100)).toMatchObject({
+      ok: true,
+      value: { kind: "not met", dose: 100 },
+    });
+    expect(
+      raisedDose(
+        at(() => null),
+        0.9,
+        2,
+        100,
       ),
     ).toEqual({ ok: true, value: { kind: "not known" } });
   });

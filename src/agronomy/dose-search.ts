@@ -45,6 +45,40 @@ export function leastDose(
   return { ok: true, value: best === null ? { kind: "not known" } : { kind: "not met", ...best } };
 }
 
+/** Most times that a dose is raised, and by what factor each. */
+const RAISES = 8;
+const RAISE = 1.5;
+
+/**
+ * Least dose from `from` up to `most` whose free share reaches `aim`, where the share is known to rise there: upwards by
+ * steps, then narrowed.
+ *
+ * @param from dose below which the answer is known not to lie
+ */
+export function raisedDose(
+  freeAt: (dose: number) => Computed<number | null>,
+  aim: number,
+  from: number,
+  most: number,
+): Computed<DoseFound> {
+  let below: Tried | null = null;
+  let best: { readonly dose: number; readonly free: number } | null = null;
+  for (let k = 0; k <= RAISES; k++) {
+    const dose = k === RAISES ? most : Math.min(most, from * RAISE ** k);
+    const free = freeAt(dose);
+    if (!free.ok) return free;
+    if (free.value === null) return { ok: true, value: { kind: "not known" } };
+    if (best === null || free.value > best.free) best = { dose, free: free.value };
+    if (free.value >= aim) {
+      if (below === null) return { ok: true, value: { kind: "met", dose, free: free.value } };
+      return narrow(freeAt, aim, below, { dose, free: free.value });
+    }
+    below = { dose, free: free.value };
+    if (dose >= most) break;
+  }
+  return { ok: true, value: best === null ? { kind: "not known" } : { kind: "not met", ...best } };
+}
+
 /** A dose tried and its free share; null when that end was not evaluated. */
 interface Tried {
   readonly dose: number;

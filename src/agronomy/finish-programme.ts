@@ -7,13 +7,24 @@ import { rulesOnActive, rulesOnProgramme, tankFacts } from "./rule-facts.ts";
 import type { RuleFacts } from "./fact-list.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { ActiveVerdict, Place, PlannedDose, Programme, Remark, TankState } from "./types.ts";
-import { judgeTank } from "./verdict.ts";
+import { judgeTank, leastOfDraws } from "./verdict.ts";
+import type { ProgrammeDraws } from "./bands/programme-draws.ts";
 import type { Computed } from "./verdict.ts";
 
 const AMMONIUM_SULFATE = "ammonium-sulfate";
 
+/** A programme with the draws behind its ranges. */
+export interface FinishedProgramme {
+  readonly programme: Programme;
+  readonly draws: ProgrammeDraws | null;
+}
+
 /** Judges a draft in full: answers, rules, cost, and how to fill. */
-export function finishProgramme(draft: Draft, setting: Setting, trade: TradeData): Computed<Programme> {
+export function finishProgramme(
+  draft: Draft,
+  setting: Setting,
+  trade: TradeData,
+): Computed<FinishedProgramme> {
   const { job, mix } = setting;
   let facts: RuleFacts = {};
   let factsOf: TankState | null = null;
@@ -22,36 +33,55 @@ export function finishProgramme(draft: Draft, setting: Setting, trade: TradeData
     factsOf = state;
     return facts;
   };
-  const judged = judgeTank(draft.tank, setting.chemistry, job.spray.holdingTime_h, (active, state) =>
-    rulesOnActive(trade, factsAt(state), active, draft.volume_LPerHa),
+  const judged = judgeTank(
+    draft.tank,
+    setting.chemistry,
+    setting.drawn,
+    job.spray.holdingTime_h,
+    (active, state) => rulesOnActive(trade, factsAt(state), active, draft.volume_LPerHa),
   );
   if (!judged.ok) return judged;
-  const { state, actives, path, drying } = judged.value;
+  const { state, actives, path, drying, draws } = judged.value;
+  const confidence =
+    draws === null ? null : shareMeeting(leastOfDraws(draws, job.aim.where), job.aim.freeShare);
   const reasons = rulesOnProgramme(trade, factsAt(state), mix, draft.volume_LPerHa);
   return {
     ok: true,
     value: {
-      id: idOf(draft),
-      conditioner: draft.conditioner?.record.id ?? "none",
-      name: nameOf(draft),
-      kind: draft.kind,
-      dose: plannedDose(draft),
-      dose_gPerL: draft.conditioner?.dose_gPerL ?? 0,
-      waterVolume_LPerHa: draft.volume_LPerHa,
-      meetsAim: meetsAim(actives, job.aim.where, job.aim.freeShare),
-      confidence: null,
-      blocked: reasons.some((reason) => reason.level === "block"),
-      reasons,
-      remarks: [...draft.remarks, ...remarksOn(draft, setting)],
-      tank: state,
-      actives,
-      path,
-      drying,
-      cost: costOf(draft, setting),
-      publishedRuleDose: ruleDoseOf(draft, setting, trade),
-      filling: fillingOf(draft, setting, trade),
+      draws,
+      programme: {
+        id: idOf(draft),
+        conditioner: draft.conditioner?.record.id ?? "none",
+        name: nameOf(draft),
+        kind: draft.kind,
+        dose: plannedDose(draft),
+        dose_gPerL: draft.conditioner?.dose_gPerL ?? 0,
+        waterVolume_LPerHa: draft.volume_LPerHa,
+        meetsAim:
+          confidence === null
+            ? meetsAim(actives, job.aim.where, job.aim.freeShare)
+            : confidence >= job.aim.confidence,
+        confidence,
+        blocked: reasons.some((reason) => reason.level === "block"),
+        reasons,
+        remarks: [...draft.remarks, ...remarksOn(draft, setting)],
+        tank: state,
+        actives,
+        path,
+        drying,
+        cost: costOf(draft, setting),
+        publishedRuleDose: ruleDoseOf(draft, setting, trade),
+        filling: fillingOf(draft, setting, trade),
+      },
     },
   };
+}
+
+/** Share of draws that reach the aim. */
+function shareMeeting(values: Float64Array, aim: number): number {
+  let met = 0;
+  for (const value of values) if (value >= aim) met++;
+  return met / values.length;
 }
 
 function idOf(draft: Draft): string {

@@ -15,5 +15,6 @@ export * from "./job-fields.ts";
 export * from "./plan.ts";
 export * from "./ranking.ts";
 export { sourceOf } from "./sources.ts";
+export { USUAL_DRAWS } from "./bands/draws.ts";
 export * from "./version.ts";
 export { DRYING_STOPS, NUCLEATION_SI, USUAL_HUMIDITY } from "./chemistry.ts";

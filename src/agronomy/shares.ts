@@ -1,5 +1,5 @@
 import { metalsOf } from "../chem/index.ts";
-import type { CompiledSystem, Equilibrium } from "../chem/index.ts";
+import type { CompiledSystem, Equilibrium, Sensitivity } from "../chem/index.ts";
 
 /** Free and held shares of one component at an equilibrium; `heldBy` sums to 1 − `free`. */
 export interface HeldShares {
@@ -36,6 +36,53 @@ export function sharesOf(equilibrium: Equilibrium, component: string): HeldShare
     if (share > 0) heldBy[holder] = share;
   }
   return { free: Math.max(0, 1 - sum), heldBy };
+}
+
+/** Free over held amount as a natural logarithm, and its derivatives. */
+export interface FreeLogit {
+  /** ln(free / held); not beyond ±30. */
+  readonly value: number;
+  /** By log10 of each parameter. */
+  readonly by: Float64Array;
+}
+
+/** Furthest logit told apart: a share of 1e-13. */
+const FURTHEST_LOGIT = 30;
+
+/** The free share of a component as ln(free / held), with its derivatives by the parameters of sensitivities. */
+export function freeLogit(
+  equilibrium: Equilibrium,
+  component: string,
+  sensitivities: readonly Sensitivity[],
+): FreeLogit {
+  const plan = sharePlan(equilibrium.system, component);
+  const heldPart = (entry: ShareEntry): number => entry.holders.reduce((sum, [, part]) => sum + part, 0);
+  let free = 0;
+  let held = 0;
+  const freeBy = new Float64Array(sensitivities.length);
+  const heldBy = new Float64Array(sensitivities.length);
+  const count = (entry: ShareEntry, amount: number, change: (s: Sensitivity) => number): void => {
+    if (amount <= 0) return;
+    const part = heldPart(entry);
+    free += entry.coefficient * (1 - part) * amount;
+    held += entry.coefficient * part * amount;
+    sensitivities.forEach((sensitivity, p) => {
+      const moved = entry.coefficient * change(sensitivity);
+      freeBy[p]! += (1 - part) * moved;
+      heldBy[p]! += part * moved;
+    });
+  };
+  for (const entry of plan.species) {
+    const amount = equilibrium.concentrations[entry.index]!;
+    count(entry, amount, (s) => amount * Math.LN10 * s.dLog10Concentrations[entry.index]!);
+  }
+  for (const entry of plan.solids)
+    count(entry, equilibrium.solids[entry.index]!, (s) => s.dSolids_molPerL[entry.index]!);
+  const least = Math.exp(-FURTHEST_LOGIT);
+  const total = free + held;
+  if (!(total > 0) || held <= least * total) return { value: FURTHEST_LOGIT, by: freeBy.fill(0) };
+  if (free <= least * total) return { value: -FURTHEST_LOGIT, by: freeBy.fill(0) };
+  return { value: Math.log(free / held), by: freeBy.map((d, p) => d / free - heldBy[p]! / held) };
 }
 
 interface ShareEntry {

@@ -35,6 +35,8 @@ export interface Tank {
   readonly actives: readonly TankActive[];
   readonly temperature_C: number;
   readonly volume_LPerHa: number;
+  /** Water from the source [L per L of spray]; products and conditioners take the rest. */
+  readonly waterShare: number;
 }
 
 /** Active per litre of spray [mol/L] from the product's strength and rate. */
@@ -96,6 +98,7 @@ export function fillTank(
     actives,
     temperature_C: spray.temperature_C,
     volume_LPerHa: spray.volume_LPerHa,
+    waterShare,
   };
 }
 

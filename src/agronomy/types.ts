@@ -76,7 +76,7 @@ export interface Job {
 export interface Share {
   /** Free share 0…1 (bound to nothing but protons, sodium, potassium or ammonium); null: not known, `why` says so. */
   readonly free: number | null;
-  /** 5th and 95th percentile; null until inputs carry an uncertainty. */
+  /** 5th and 95th percentile over the draws of everything uncertain; null when nothing was drawn. */
   readonly low: number | null;
   readonly high: number | null;
   /** Held share by what holds it ("calcium", "magnesium", "iron", …); absent keys are zero. Sums to 1 − free. */
@@ -193,9 +193,12 @@ export interface Programme {
   /** Form sold [g per L of spray]; 0 for "none". */
   readonly dose_gPerL: number;
   readonly waterVolume_LPerHa: number;
-  /** null when no answer could be computed for the actives the aim is about. */
+  /**
+   * True when the aim is met in at least the share of draws asked for, or, when nothing was drawn, in the central
+   * answer. null when no answer could be computed for the actives the aim is about.
+   */
   readonly meetsAim: boolean | null;
-  /** Share of draws that meet the aim; null until inputs carry an uncertainty. */
+  /** Share of the draws that meet the aim; null when nothing was drawn or no answer could be computed. */
   readonly confidence: number | null;
   readonly blocked: boolean;
   readonly reasons: readonly RuleVerdict[];
@@ -287,6 +290,41 @@ export interface SourceUsed {
   readonly fromMemory: boolean;
 }
 
+/** Part of the spread of a result that one uncertain input explains. */
+export interface InputSpread {
+  /** "reading:calcium", "assumed:calciumShareOfHardness", "constant:…", "solubility:…", "activity:…". */
+  readonly input: string;
+  /** Squared rank correlation with the result over the draws, 0…1. */
+  readonly part: number;
+}
+
+/** A test that would narrow the range of a result. */
+export interface MeasureNext {
+  readonly test: string;
+  readonly words: string;
+  /** Part of the spread that goes, 0…1. */
+  readonly removes: number;
+  /** Width of the range from the 5th to the 95th percentile that would be left [share]. */
+  readonly width: number;
+  readonly source: string;
+}
+
+/** How the ranges were found, and what they rest on most. */
+export interface PlanUncertainty {
+  readonly draws: number;
+  readonly seed: string;
+  /** Waters whose drawn readings contradicted one another and were replaced by the next. */
+  readonly replaced: number;
+  /** Draws solved in full, over all programmes, and how far the others of the programme named are from that [share]. */
+  readonly control: { readonly solved: number; readonly difference: number };
+  /** Programme and place whose least free share `spread` and `measureNext` are about, and the width of its range. */
+  readonly about: { readonly programme: string; readonly where: Place; readonly width: number };
+  /** Largest first. */
+  readonly spread: readonly InputSpread[];
+  /** Most useful first. */
+  readonly measureNext: readonly MeasureNext[];
+}
+
 /** The answer to a whole job. */
 export interface Plan {
   readonly hardstand: 1;
@@ -312,6 +350,8 @@ export interface Plan {
   readonly jar: readonly JarAmount[];
   readonly cautions: readonly Caution[];
   readonly sources: readonly SourceUsed[];
+  /** null when nothing was drawn, or no answer could be computed. */
+  readonly uncertainty: PlanUncertainty | null;
   readonly issues: readonly Issue[];
   readonly versions: { readonly hardstand: string; readonly data: string };
 }

@@ -1,4 +1,7 @@
-import { byClock } from "./clock.ts";
+import { drawProgramme } from "./bands/programme-draws.ts";
+import type { DrawSetting, ProgrammeDraws } from "./bands/programme-draws.ts";
+import { RATE_FACTOR } from "./bands/model-uncertainty.ts";
+import { byClock, clockRange } from "./clock.ts";
 import { DRYING_STOPS } from "./chemistry.ts";
 import type { Chemistry } from "./chemistry.ts";
 import { dryingEnd, leafPaths } from "./leaf.ts";
@@ -19,6 +22,7 @@ import type {
   TankState,
 } from "./types.ts";
 import type { DryDownStep, Equilibrium } from "../chem/index.ts";
+import { quantileOf } from "../numerics/index.ts";
 
 /** A numerical failure, with its reason: shown, never papered over. */
 export interface Failed {
@@ -35,12 +39,19 @@ export interface TankVerdict {
   /** Central drying path. */
   readonly path: readonly DryingStep[];
   readonly drying: DryingEnd;
+  /** Free shares over the draws; null when nothing was drawn or no active's binding is known. */
+  readonly draws: ProgrammeDraws | null;
 }
 
-/** Works out the three answers for every active of a tank; `rulesFor` adds what is published about each. */
+/**
+ * Works out the three answers for every active of a tank; `rulesFor` adds what is published about each.
+ *
+ * @param drawn draws to give each answer its range; null for central answers only
+ */
 export function judgeTank(
   tank: Tank,
   chemistry: Chemistry,
+  drawn: DrawSetting | null,
   holdingTime_h: number | null,
   rulesFor: (active: TankActive, state: TankState) => readonly RuleVerdict[],
 ): Computed<TankVerdict> {
@@ -50,15 +61,33 @@ export function judgeTank(
   if (!dried.ok) return dried;
   const paths = dried.value;
   const state = tankState(solved.value);
+  const components = judgedComponents(tank);
+  let draws: ProgrammeDraws | null = null;
+  if (drawn !== null && components.length > 0) {
+    const central = { answer: solved.value, paths };
+    const carried = drawProgramme(tank, central, components, drawn, chemistry, "corrected");
+    if (!carried.ok) return carried;
+    draws = carried.value;
+  }
   const actives = tank.actives.map((active): ActiveVerdict => {
     const record = active.product.active;
+    const { formulation } = active.product.item;
+    const clock = byClock(record, formulation, state.pH, tank.temperature_C, holdingTime_h);
+    const component = active.component ?? "";
     return {
       active: record.id,
       name: record.name,
       concentration_molPerL: active.concentration_molPerL,
-      inTank: tankShare(active, solved.value),
-      onLeaf: leafShare(active, paths),
-      byClock: byClock(record, active.product.item.formulation, state.pH, tank.temperature_C, holdingTime_h),
+      inTank: { ...tankShare(active, solved.value), ...rangeOf(draws?.inTank.get(component)) },
+      onLeaf: { ...leafShare(active, paths), ...rangeOf(draws?.onLeaf.get(component)) },
+      byClock:
+        draws === null || drawn === null
+          ? clock
+          : clockRange(record, clock, tank.temperature_C, holdingTime_h, {
+              pH: draws.pH,
+              z: drawn.draws.normal(`rate:${record.id}`),
+              spread: RATE_FACTOR,
+            }),
       rules: rulesFor(active, state),
     };
   });
@@ -69,8 +98,58 @@ export function judgeTank(
       actives,
       path: paths["at threshold"].steps.map((step) => dryingStep(step, tank.actives)),
       drying: dryingEnd(paths["at threshold"], chemistry.humidity),
+      draws,
     },
   };
+}
+
+/** Components of the actives whose binding can be computed, each once. */
+function judgedComponents(tank: Tank): readonly string[] {
+  const judged = tank.actives.filter((active) => bindingWhy(active).known);
+  return [...new Set(judged.flatMap((active) => active.component ?? []))];
+}
+
+/** 5th and 95th percentile of draws; null ends where there are none. */
+function rangeOf(values: Float64Array | undefined): {
+  readonly low: number | null;
+  readonly high: number | null;
+} {
+  if (values === undefined) return { low: null, high: null };
+  const sorted = values.slice().sort();
+  return { low: quantileOf(sorted, 0.05), high: quantileOf(sorted, 0.95) };
+}
+
+/** Least free share over the actives of each draw, at one place. */
+export function leastOfDraws(draws: ProgrammeDraws, where: Place): Float64Array {
+  const columns = [...(where === "in the tank" ? draws.inTank : draws.onLeaf).values()];
+  const least = columns[0]!.slice();
+  for (const column of columns.slice(1)) {
+    for (let i = 0; i < least.length; i++) least[i] = Math.min(least[i]!, column[i]!);
+  }
+  return least;
+}
+
+/**
+ * Free share that the least free active reaches in a given share of the draws, to first order; null when there is no
+ * active whose binding is known.
+ */
+export function sureFree(
+  tank: Tank,
+  chemistry: Chemistry,
+  drawn: DrawSetting,
+  aim: { readonly where: Place; readonly confidence: number },
+  stops: readonly number[],
+): Computed<number | null> {
+  const components = judgedComponents(tank);
+  if (components.length === 0) return { ok: true, value: null };
+  const solved = chemistry.inTank(tank);
+  if (!solved.ok) return { ok: false, reason: solved.reason, detail: `in the tank: ${solved.detail}` };
+  const paths = leafPaths(tank, chemistry, stops);
+  if (!paths.ok) return paths;
+  const central = { answer: solved.value, paths: paths.value };
+  const carried = drawProgramme(tank, central, components, drawn, chemistry, "first order");
+  if (!carried.ok) return carried;
+  return { ok: true, value: quantileOf(leastOfDraws(carried.value, aim.where).sort(), 1 - aim.confidence) };
 }
 
 /** Least free share over the actives whose binding can be computed, at one place; null when there is none. */

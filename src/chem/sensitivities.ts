@@ -24,6 +24,8 @@ export interface Sensitivity {
   readonly dIonicStrength_molPerL: number;
   /** d amount of solids [mol/L]; zero for those not present. */
   readonly dSolids_molPerL: Float64Array;
+  /** d log10 of the water activity; zero where the activity model keeps none in the balances. */
+  readonly dLog10WaterActivity: number;
 }
 
 /** Sensitivities in the order asked for, or why there are none. */
@@ -215,5 +217,12 @@ function carryOver(
   }
   if (parameter.kind === "fixedActivity") dLog10Activities[system.componentIndex.get(parameter.name)!] = 1;
   const dIonicStrength_molPerL = Math.LN10 * dIonicStrength;
-  return { parameter, dLog10Concentrations, dLog10Activities, dIonicStrength_molPerL, dSolids_molPerL };
+  return {
+    parameter,
+    dLog10Concentrations,
+    dLog10Activities,
+    dIonicStrength_molPerL,
+    dSolids_molPerL,
+    dLog10WaterActivity: lnWater,
+  };
 }

@@ -6,3 +6,4 @@ export * from "./roots.ts";
 export * from "./inverse-normal.ts";
 export * from "./latin-hypercube.ts";
 export * from "./statistics.ts";
+export * from "./polynomial-fit.ts";

@@ -15,6 +15,7 @@ import {
   rangeText,
   standing,
 } from "./sentences.ts";
+import { uncertaintySentences } from "./uncertainty-words.ts";
 import { wordIssue } from "./wording.ts";
 
 /** The answer to a job as one self-contained HTML page, to read, print or pass on. All text is escaped. */
@@ -39,8 +40,8 @@ export function planHtml(plan: Plan, facts: CardFacts): string {
               ${plan.water.source}${facts.sampled === null ? "" : `, sampled ${facts.sampled}`}.
             </p>
           </header>
-          ${waterSection(plan)} ${activesSection(plan)} ${programmesSection(plan)} ${fillingSection(plan)}
-          ${reasoningSection(plan)} ${sourcesSection(plan)}
+          ${waterSection(plan)} ${activesSection(plan)} ${programmesSection(plan)} ${uncertaintySection(plan)}
+          ${fillingSection(plan)} ${reasoningSection(plan)} ${sourcesSection(plan)}
         </main>
       </body>
     </html> `;
@@ -144,6 +145,15 @@ function shareRow(where: string, share: Share | LeafShare, ends: string | null):
 }
 
 const LEVEL = { block: "Blocked", warn: "Warning", note: "Note" } as const;
+
+function uncertaintySection({ uncertainty, programmes }: Plan): SafeHtml {
+  if (uncertainty === null) return html``;
+  const name = programmes.find(({ id }) => id === uncertainty.about.programme)?.name ?? "";
+  return html`<section>
+    <h2>How sure</h2>
+    ${uncertaintySentences(uncertainty, name).map((sentence) => html`<p>${sentence}</p>`)}
+  </section>`;
+}
 
 function programmesSection(plan: Plan): SafeHtml {
   const chosen = plan.programmes.find((one) => one.id === plan.chosen);

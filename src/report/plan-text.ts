@@ -13,6 +13,7 @@ import {
   shareText,
   standing,
 } from "./sentences.ts";
+import { uncertaintySentences } from "./uncertainty-words.ts";
 import { wordIssue } from "./wording.ts";
 
 /** The answer to a job as plain text: numbers first, then why. At most 78 signs wide. */
@@ -22,6 +23,7 @@ export function planText(plan: Plan): string {
     waterLines(plan),
     activesLines(plan),
     programmesLines(plan, chosen),
+    uncertaintyLines(plan),
     orderLines(plan),
     loadsLines(plan),
     jarLines(plan),
@@ -115,6 +117,15 @@ function programmesLines(plan: Plan, chosen: Programme | null): string[] {
       : wrap(`Chosen (*): ${chosen.name}, ${doseText(chosen)}, ${figure(chosen.waterVolume_LPerHa)} L/ha.`)),
   );
   return lines;
+}
+
+function uncertaintyLines({ uncertainty, programmes }: Plan): string[] {
+  if (uncertainty === null) return [];
+  const name = programmes.find(({ id }) => id === uncertainty.about.programme)?.name ?? "";
+  return [
+    "HOW SURE",
+    ...uncertaintySentences(uncertainty, name).flatMap((sentence) => wrap(`  ${sentence}`, "    ")),
+  ];
 }
 
 function orderLines(plan: Plan): string[] {

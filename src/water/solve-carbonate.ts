@@ -14,6 +14,8 @@ export function waterActivity(temperature_C: number): ActivityModel {
 export interface WaterSystem {
   readonly system: CompiledSystem;
   readonly activity: ActivityModel;
+  /** The last answer at a fixed pH, from which the next water of the same components starts; null at first. */
+  last: Equilibrium | null;
 }
 
 /** Compiles the system of a composition; carbonate always takes part. */
@@ -24,7 +26,7 @@ export function waterSystem(
 ): WaterSystem {
   const components = [...new Set([...Object.keys(totals_molPerL), CARBONATE, "Na+", "Cl-"])];
   const definition = systemFor(thermo, { components, temperature_C, solids: "none", carbonate: "closed" });
-  return { system: compileSystem(definition), activity: waterActivity(temperature_C) };
+  return { system: compileSystem(definition), activity: waterActivity(temperature_C), last: null };
 }
 
 /** Every component of a system with its total, zero where there is none. */
@@ -90,6 +92,16 @@ const MOST_STEPS = 60;
 /** Charge [eq/L, and relative to the strong ions] that counts as none. */
 const NO_CHARGE_EQ_PER_L = 1e-13;
 
+/** First and second pK of carbonic acid in fresh water, to start the search from only. */
+const ROUGH_PK = [6.35, 10.33] as const;
+
+/** Negative charges of a mole of carbonic acid at a pH, without activity and ion pairs: where the search starts. */
+function chargePerCarbon(pH: number): number {
+  const first = 10 ** (pH - ROUGH_PK[0]);
+  const second = first * 10 ** (pH - ROUGH_PK[1]);
+  return Math.max(1e-3, (first + 2 * second) / (1 + first + second));
+}
+
 /**
  * Total inorganic carbon [mol/L] at which a composition of strong ions is electrically neutral at the measured pH.
  *
@@ -101,11 +113,10 @@ export function solveCarbonate(
   totals_molPerL: Readonly<Record<string, number>>,
   pH: number,
 ): CarbonateResult {
-  let last: Equilibrium | null = null;
   const charge = (carbon: number): number | null => {
-    const found = atPH(water, { ...totals_molPerL, [CARBONATE]: carbon }, pH, last);
+    const found = atPH(water, { ...totals_molPerL, [CARBONATE]: carbon }, pH, water.last);
     if (found === null) return null;
-    last = found;
+    if (carbon > 0) water.last = found;
     return chargeOf_eqPerL(found);
   };
   const sizes = Object.values(totals_molPerL).reduce((sum, total) => sum + Math.abs(total), 0);
@@ -115,12 +126,12 @@ export function solveCarbonate(
   if (none <= small) return { kind: "pH too high", surplus_eqPerL: none };
   let low = 0;
   let atLow = none;
-  let high = none;
+  let high = none / chargePerCarbon(pH);
   let atHigh = charge(high);
-  while (atHigh !== null && atHigh > 0 && high < 100) {
+  for (let grow = 1.3; atHigh !== null && atHigh > 0 && high < 100; grow *= 2) {
     low = high;
     atLow = atHigh;
-    high *= 4;
+    high *= grow;
     atHigh = charge(high);
   }
   if (atHigh === null || atHigh > 0) return { kind: "no equilibrium" };
@@ -131,7 +142,7 @@ export function solveCarbonate(
     const atMiddle = charge(middle);
     if (atMiddle === null) return { kind: "no equilibrium" };
     if (Math.abs(atMiddle) <= small || high - low <= 1e-15 * high) {
-      return { kind: "solved", carbon_molPerL: middle, equilibrium: last! };
+      return { kind: "solved", carbon_molPerL: middle, equilibrium: water.last! };
     }
     if (atMiddle > 0) {
       low = middle;

@@ -1,0 +1,83 @@
+import type { ThermoData } from "../../chem/index.ts";
+import { inverseNormal, latinColumn } from "../../numerics/index.ts";
+import { drawWaters } from "../../water/index.ts";
+import type { Water, WaterTest } from "../../water/index.ts";
+
+/** Draws of everything uncertain, the same ones for every programme of a plan. */
+export interface Draws {
+  readonly count: number;
+  readonly seed: string;
+  /** Keys of the uncertain inputs that the completion of the water used. */
+  readonly waterKeys: readonly string[];
+  /** Total of each component in the water of each draw [mol/L]. */
+  readonly waterTotals: ReadonlyMap<string, Float64Array>;
+  /** Totals of the central water [mol/L]. */
+  readonly centralTotals: Readonly<Record<string, number>>;
+  /** Draws of the water whose readings contradicted one another, replaced by the next one. */
+  readonly replaced: number;
+  /** Places in (0, 1) of an input in its distribution; of one of `waterKeys` see `ofWater`. */
+  uniform(key: string): Float64Array;
+  /** Places in (0, 1) of an input of the water, which several draws share. */
+  ofWater(key: string): Float64Array;
+  /** The same as standard normal numbers. */
+  normal(key: string): Float64Array;
+}
+
+/** Draws of a plan: enough for a 5th percentile to stand on 25 of them. */
+export const USUAL_DRAWS = 500;
+/** Draws that share one completed water, each with its own constants and air: completing a water takes longest. */
+const DRAWS_PER_WATER = 2;
+const USUAL_SEED = "hardstand";
+
+/** Columns kept between plans; the seed and the key alone decide them. */
+const columns = new Map<string, Float64Array>();
+const MOST_COLUMNS = 2000;
+
+function column(key: string, make: () => Float64Array): Float64Array {
+  let found = columns.get(key);
+  if (found === undefined) {
+    if (columns.size >= MOST_COLUMNS) columns.clear();
+    found = make();
+    columns.set(key, found);
+  }
+  return found;
+}
+
+/** Draws a water test and opens the columns for everything else. */
+export function drawInputs(
+  test: WaterTest,
+  central: Water,
+  options: { readonly thermo: ThermoData; readonly temperature_C: number | null },
+  count = USUAL_DRAWS,
+  seed = USUAL_SEED,
+): Draws {
+  const columnOf = (length: number, key: string): Float64Array =>
+    column(`u|${seed}|${String(length)}|${key}`, () => latinColumn(length, `${seed}|${key}`));
+  const uniform = (key: string): Float64Array => columnOf(count, key);
+  const normal = (key: string): Float64Array =>
+    column(`n|${seed}|${String(count)}|${key}`, () => uniform(key).map(inverseNormal));
+  const waters = Math.ceil(count / DRAWS_PER_WATER);
+  const drawn = drawWaters(test, options, central, waters, (key) => columnOf(waters, key));
+  const waterTotals = new Map<string, Float64Array>();
+  for (let i = 0; i < count; i++) {
+    for (const [component, total] of Object.entries(drawn.waters[i % waters]!.totals_molPerL)) {
+      let totals = waterTotals.get(component);
+      if (totals === undefined) waterTotals.set(component, (totals = new Float64Array(count)));
+      totals[i] = total;
+    }
+  }
+  return {
+    count,
+    seed,
+    waterKeys: drawn.keys,
+    waterTotals,
+    centralTotals: central.totals_molPerL,
+    replaced: drawn.replaced,
+    uniform,
+    ofWater: (key) => {
+      const ofWaters = columnOf(waters, key);
+      return Float64Array.from({ length: count }, (_, i) => ofWaters[i % waters]!);
+    },
+    normal,
+  };
+}

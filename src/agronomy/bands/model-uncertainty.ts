@@ -1,0 +1,39 @@
+import file from "../../../data/model-uncertainty.json" with { type: "json" };
+import { inverseNormal } from "../../numerics/index.ts";
+
+/** Names of what is assumed about drying. */
+export type DryingAssumption = keyof typeof file.assumptions;
+
+/** Beyond twice the distance of its 5th and 95th percentile nothing is drawn: the tails are not known. */
+const FURTHEST = 2;
+const Z95 = inverseNormal(0.95);
+
+/** An assumption at a place 0…1 in its distribution. */
+export function drawnAssumption(name: DryingAssumption, u: number): number {
+  const { central, low, high } = file.assumptions[name];
+  const steps = Math.max(-FURTHEST, Math.min(FURTHEST, inverseNormal(u) / Z95));
+  return central + Math.abs(steps) * ((steps < 0 ? low : high) - central);
+}
+
+/** One standard uncertainty of the humidity that a person gave, as a share. */
+export const HUMIDITY_MEASURED = file.standards.humidityMeasured.value;
+/** One standard uncertainty of the natural logarithm of a published hydrolysis rate. */
+export const RATE_FACTOR = file.standards.rateFactor.value;
+/** Uncertain mixing terms: θ [kg/mol] between an ion and another. */
+export const MIXING = file.mixing;
+/** Tests that would settle an assumption about drying. */
+export const DRYING_TESTS = file.tests;
+
+/**
+ * One standard uncertainty of log10 of an activity coefficient whose parameters are borrowed.
+ *
+ * @param charge of the ion
+ * @param ionicStrength [mol/kg]
+ * @source data/model-uncertainty.json
+ */
+export function borrowedActivity(charge: number, ionicStrength: number): number {
+  const size = Math.min(2, Math.abs(charge));
+  const figure = file.borrowedActivity.find((record) => record.charge === size);
+  if (figure === undefined) return 0;
+  return figure.coefficient * Math.min(ionicStrength, figure.toIonicStrength_molPerKg) ** figure.power;
+}

@@ -1,0 +1,238 @@
+import { settleNear } from "../../chem/index.ts";
+import type { Conditions, Equilibrium } from "../../chem/index.ts";
+import { quantileOf } from "../../numerics/index.ts";
+import { NUCLEATING_SOLIDS } from "../chemistry.ts";
+import type { Chemistry } from "../chemistry.ts";
+import type { LeafPath, LeafPaths } from "../leaf.ts";
+import type { Tank } from "../tank.ts";
+import type { Computed } from "../verdict.ts";
+import { calibrate, shareOf } from "./calibrate.ts";
+import type { Control } from "./calibrate.ts";
+import type { Draws } from "./draws.ts";
+import { MOST_ITERATIONS, solveDraw } from "./exact.ts";
+import { activityFactors, constantFactors } from "./factors.ts";
+import { drawnAssumption, HUMIDITY_MEASURED } from "./model-uncertainty.ts";
+import { predict } from "./neighbourhood.ts";
+import type { Place, Predicted } from "./neighbourhood.ts";
+
+/** Keys of what is drawn about drying. */
+export const NUCLEATION_KEY = "assumed:nucleationSI";
+export const HUMIDITY_ASSUMED_KEY = "assumed:humidityAssumed";
+export const HUMIDITY_MEASURED_KEY = "reading:humidity";
+
+/** Free shares of one programme over the draws. */
+export interface ProgrammeDraws {
+  /** By component, per draw. */
+  readonly inTank: ReadonlyMap<string, Float64Array>;
+  readonly onLeaf: ReadonlyMap<string, Float64Array>;
+  /** pH of the full tank. */
+  readonly pH: Float64Array;
+  /** Share of the draws in which a calcium salt of an active formed on the leaf. */
+  readonly solidForms: number;
+  readonly control: Control;
+  /** Keys of the uncertain constants and activity coefficients. */
+  readonly keys: readonly string[];
+}
+
+/** What ranges are worked out with, the same for all programmes of a plan. */
+export interface DrawSetting {
+  readonly draws: Draws;
+  /** Relative humidity of the air of each draw [1]. */
+  readonly humidity: Float64Array;
+  /** Supersaturation at which the calcium salt nucleates, of each draw. */
+  readonly threshold: Float64Array;
+}
+
+/** Least and most relative humidity drawn: drops dry no further, and no slower. */
+const HUMIDITY_RANGE = [0.3, 0.985] as const;
+
+/** Draws of the air and of the threshold, beside those of the water. */
+export function drawSetting(draws: Draws, humidity: number, measured: boolean): DrawSetting {
+  const [low, high] = HUMIDITY_RANGE;
+  const drawn = measured
+    ? draws.normal(HUMIDITY_MEASURED_KEY).map((z) => humidity + HUMIDITY_MEASURED * z)
+    : draws.uniform(HUMIDITY_ASSUMED_KEY).map((u) => drawnAssumption("humidityAssumed", u));
+  return {
+    draws,
+    humidity: drawn.map((value) => Math.min(high, Math.max(low, value))),
+    threshold: draws.uniform(NUCLEATION_KEY).map((u) => drawnAssumption("nucleationSI", u)),
+  };
+}
+
+/**
+ * Carries the draws through a programme.
+ *
+ * @param answer of the full tank, `paths` of the leaf, as found for central values
+ * @param components of the actives asked for, at least one
+ * @param how "first order" for a search; "corrected" by draws solved in full for an answer
+ */
+export function drawProgramme(
+  tank: Tank,
+  central: { readonly answer: Equilibrium; readonly paths: LeafPaths },
+  components: readonly string[],
+  setting: DrawSetting,
+  chemistry: Chemistry,
+  how: "first order" | "corrected",
+): Computed<ProgrammeDraws> {
+  const { draws, humidity, threshold } = setting;
+  const carried = (place: Place): Computed<Predicted & { readonly control: Control }> => {
+    const predicted = predict(place, components, draws, humidity);
+    if (!predicted.ok) return predicted;
+    if (how === "corrected")
+      return { ok: true, value: calibrate(place, components, predicted.value, draws, humidity) };
+    return { ok: true, value: { ...predicted.value, control: { solved: 0, difference: 0 } } };
+  };
+  const full = carried(tankPlace(tank, central.answer, chemistry));
+  if (!full.ok) return full;
+  const never = leafPlace(tank, central.paths.never, "never", chemistry, humidity);
+  const without = carried(never);
+  if (!without.ok) return without;
+
+  const excess = pathExcess(central.paths.never, never.waiting);
+  const forms = Array.from(
+    threshold,
+    (limit, i) => (without.value.saturation?.[i] ?? -Infinity) + excess > limit,
+  );
+  const logits = without.value.logits.map((column) => column.slice());
+  let control = worse(full.value.control, without.value.control);
+  if (forms.includes(true)) {
+    const path = central.paths["at equilibrium"];
+    const solid = leafPlace(tank, path, "at equilibrium", chemistry, humidity);
+    if (holdsSolid(solid.equilibrium)) {
+      const withSolid = carried(solid);
+      if (!withSolid.ok) return withSolid;
+      control = worse(control, withSolid.value.control);
+      logits.forEach((column, a) => {
+        for (let i = 0; i < column.length; i++) if (forms[i]) column[i] = withSolid.value.logits[a]![i]!;
+      });
+    } else solveFew(solid, components, setting, forms, logits);
+  }
+  const shares = (columns: readonly Float64Array[]): ReadonlyMap<string, Float64Array> =>
+    new Map(components.map((component, a) => [component, columns[a]!.map(shareOf)]));
+  return {
+    ok: true,
+    value: {
+      inTank: shares(full.value.logits),
+      onLeaf: shares(logits),
+      pH: full.value.pH,
+      solidForms: forms.filter(Boolean).length / forms.length,
+      control,
+      keys: [...new Set(never.factors.map((factor) => factor.key))],
+    },
+  };
+}
+
+/** Most draws solved one by one where the central answer has no solid to start from. */
+const MOST_SINGLE = 40;
+
+/** Draws in which a solid forms that the central answer does not have: solved in full, the others as the last solved. */
+function solveFew(
+  place: Place,
+  components: readonly string[],
+  { draws, humidity }: DrawSetting,
+  forms: readonly boolean[],
+  logits: readonly Float64Array[],
+): void {
+  const at = forms.flatMap((does, i) => (does ? [i] : []));
+  const every = Math.ceil(at.length / MOST_SINGLE);
+  at.forEach((i, k) => {
+    const solved = solveDraw(place, components, draws, at[k - (k % every)] ?? i, humidity);
+    if (solved !== null) logits.forEach((column, a) => (column[i] = solved.logits[a]!));
+  });
+}
+
+function worse(a: Control, b: Control): Control {
+  return { solved: a.solved + b.solved, difference: Math.max(a.difference, b.difference) };
+}
+
+function tankPlace(tank: Tank, answer: Equilibrium, chemistry: Chemistry): Place {
+  return {
+    equilibrium: answer,
+    conditions: chemistry.conditionsInTank(tank, answer),
+    factor: 1,
+    waterActivity: null,
+    elsewhere: [],
+    factors: constantFactors(answer.system, chemistry.thermo, tank.temperature_C),
+    waterShare: tank.waterShare,
+    waiting: null,
+  };
+}
+
+/** The end of a drying path as a place to draw around. */
+export function leafPlace(
+  tank: Tank,
+  path: LeafPath,
+  solid: "never" | "at equilibrium",
+  chemistry: Chemistry,
+  humidity: Float64Array,
+): Place {
+  const { equilibrium, factor } = path.steps.at(-1)!;
+  const { system } = equilibrium;
+  const nucleating = NUCLEATING_SOLIDS.flatMap((name) => system.solidIndex.get(name) ?? []).filter((index) =>
+    Number.isFinite(equilibrium.saturationIndices[index]),
+  );
+  const conditions = chemistry.conditionsOnLeaf(tank, solid);
+  const waterActivity = path.ended === "at the humidity" ? equilibrium.waterActivity : null;
+  return {
+    equilibrium,
+    conditions,
+    factor,
+    waterActivity,
+    elsewhere:
+      waterActivity === null
+        ? []
+        : inOtherAir({ ...conditions, start: equilibrium }, equilibrium, factor, humidity),
+    factors: [
+      ...constantFactors(system, chemistry.thermo, tank.temperature_C),
+      ...activityFactors(equilibrium),
+    ],
+    waterShare: tank.waterShare,
+    waiting: solid === "never" ? (nucleating[0] ?? null) : null,
+  };
+}
+
+/** Shares of the draws that have drier air than the places at which a drop is looked at beside the central one. */
+const OTHER_AIR = [0.04, 0.25, 0.75, 0.96] as const;
+
+/** The end of drying in other air, from the central one outwards; as far as it can be solved. */
+function inOtherAir(
+  conditions: Conditions,
+  central: Equilibrium,
+  factor: number,
+  humidity: Float64Array,
+): readonly Equilibrium[] {
+  const sorted = humidity.slice().sort();
+  const airs = OTHER_AIR.map((p) => quantileOf(sorted, p));
+  const here = central.waterActivity ?? 1;
+  const found: Equilibrium[] = [];
+  const outwards = (list: readonly number[]): void => {
+    let near = factor;
+    let start = central;
+    for (const air of list) {
+      const end = settleNear(
+        central.system,
+        { ...conditions, start, maxIterations: MOST_ITERATIONS },
+        near,
+        air,
+      );
+      if (!end.ok) return;
+      found.push(end.equilibrium);
+      near = end.factor;
+      start = end.equilibrium;
+    }
+  };
+  outwards(airs.filter((air) => air < here).reverse());
+  outwards(airs.filter((air) => air > here));
+  return found;
+}
+
+function holdsSolid({ system, solids }: Equilibrium): boolean {
+  return NUCLEATING_SOLIDS.some((name) => (solids[system.solidIndex.get(name) ?? -1] ?? 0) > 0);
+}
+
+/** How much higher the saturation index was on the way than at the end of a path. */
+function pathExcess(path: LeafPath, waiting: number | null): number {
+  if (waiting === null) return 0;
+  const indices = path.steps.map((step) => step.equilibrium.saturationIndices[waiting] ?? -Infinity);
+  return Math.max(...indices) - indices.at(-1)!;
+}
