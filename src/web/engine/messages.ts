@@ -1,5 +1,4 @@
 import type { Job, Plan } from "../../agronomy/index.ts";
-import type { FillCard } from "../../report/index.ts";
 import type { JobDocument } from "../job/to-document.ts";
 
 /** An issue with the words that go with it; the page shows words and puts them beside the field of `path`. */
@@ -7,6 +6,8 @@ export interface WordedIssue {
   readonly path: string;
   readonly severity: "error" | "warning" | "note";
   readonly words: string;
+  /** True when nothing is wrong yet: the field is only still empty. */
+  readonly missing: boolean;
 }
 
 /** A choice in a select: what is written into the document, and what a person reads. */
@@ -48,8 +49,8 @@ export interface Planned {
   readonly plan: Plan;
   /** The aim the plan was made for. */
   readonly aim: Job["aim"];
-  /** Cards by programme id. */
-  readonly cards: Readonly<Record<string, FillCard>>;
+  /** Fill cards by programme id, each a page of HTML. Made by the engine, so that the page carries none of its data. */
+  readonly cards: Readonly<Record<string, string>>;
 }
 
 /** What the engine answers. */

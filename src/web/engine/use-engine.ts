@@ -27,8 +27,18 @@ export interface EngineView {
 type PlanReply = Extract<EngineReply, { type: "plan" }>;
 type OpenReply = Extract<EngineReply, { type: "opened" }>;
 
-/** Keeps an engine at work on the document: one question at a time, the newest next, stale answers dropped. */
-export function useEngine(document: JobDocument): EngineView {
+/** An answer is kept with the job it belongs to, so that it is never shown for another one. */
+interface KeptPlan {
+  readonly job: string;
+  readonly planned: Planned;
+}
+
+/**
+ * Keeps an engine at work on the document: one question at a time, the newest next, stale answers dropped.
+ *
+ * @param job tells one job from another: the last good result is only shown for the job it was made for
+ */
+export function useEngine(document: JobDocument, job: string): EngineView {
   const worker = useRef<Worker | null>(null);
   const newest = useRef(0);
   const busy = useRef(false);
@@ -36,7 +46,11 @@ export function useEngine(document: JobDocument): EngineView {
   const opening = useRef(new Map<number, (reply: OpenReply) => void>());
   const [catalogue, setCatalogue] = useState<Catalogue | null>(null);
   const [answer, setAnswer] = useState<PlanReply | null>(null);
-  const [planned, setPlanned] = useState<Planned | null>(null);
+  const [kept, setKept] = useState<KeptPlan | null>(null);
+  const currentJob = useRef(job);
+  useEffect(() => {
+    currentJob.current = job;
+  }, [job]);
   const [asked, setAsked] = useState(0);
   const [failed, setFailed] = useState(false);
 
@@ -62,7 +76,7 @@ export function useEngine(document: JobDocument): EngineView {
         if (reply.id === newest.current) {
           setFailed(false);
           setAnswer(reply);
-          if (reply.planned !== null) setPlanned(reply.planned);
+          if (reply.planned !== null) setKept({ job: currentJob.current, planned: reply.planned });
         }
         const waiting = next.current;
         next.current = null;
@@ -113,7 +127,7 @@ export function useEngine(document: JobDocument): EngineView {
     catalogue,
     issues: answer?.issues ?? [],
     echoes: answer?.echoes ?? {},
-    planned,
+    planned: kept?.job === job ? kept.planned : null,
     waiting: answer === null || answer.id !== asked || blocked,
     blocked,
     failed,

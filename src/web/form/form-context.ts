@@ -30,11 +30,12 @@ export function fieldId(path: string): string {
 
 /**
  * Issues that belong beside a field: those of its own path and of paths under it. A field may stand for several paths
- * (a reading's value and unit).
+ * (a reading's value and unit). An empty field is no fault: what is still needed is listed beside the answer.
  */
 export function issuesOf(issues: readonly WordedIssue[], path: string): readonly WordedIssue[] {
   return issues.filter(
-    ({ path: at }) => at === path || at.startsWith(`${path}.`) || at.startsWith(`${path}[`),
+    ({ path: at, missing }) =>
+      !missing && (at === path || at.startsWith(`${path}.`) || at.startsWith(`${path}[`)),
   );
 }
 
