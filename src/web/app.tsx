@@ -36,8 +36,15 @@ export function App({ start }: { start: JobState }): ReactElement {
   const picked = pickedProgramme(engine, pickedId);
   const words = engine.planned === null || picked === null ? "" : headline(engine.planned, picked);
   const form = useMemo(
-    () => ({ draft, dispatch, catalogue: engine.catalogue, issues: engine.issues, echoes: engine.echoes }),
-    [draft, engine.catalogue, engine.issues, engine.echoes],
+    () => ({
+      draft,
+      dispatch,
+      catalogue: engine.catalogue,
+      issues: engine.issues,
+      echoes: engine.echoes,
+      readSheet: engine.readSheet,
+    }),
+    [draft, engine.catalogue, engine.issues, engine.echoes, engine.readSheet],
   );
   return (
     <div className={outdoor ? "page outdoor" : "page"}>

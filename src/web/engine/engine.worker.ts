@@ -4,6 +4,8 @@ import { builtInThermo } from "../../chem/index.ts";
 import { cardHtml, fillCard, wordIssue } from "../../report/index.ts";
 import { formatNumber, fromInternal, PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue, Parameter } from "../../units/index.ts";
+import { readSheet, readSheetCells } from "../../water/index.ts";
+import { sheetView } from "./sheet-view.ts";
 import type { Catalogue, EngineReply, EngineRequest, Planned, WordedIssue } from "./messages.ts";
 
 const thermo = builtInThermo();
@@ -124,9 +126,15 @@ async function open(request: Extract<EngineRequest, { type: "open" }>): Promise<
   }
 }
 
+function sheet({ id, input, options }: Extract<EngineRequest, { type: "sheet" }>): EngineReply {
+  const read = "cells" in input ? readSheetCells(input.cells, options) : readSheet(input.text, options);
+  return { type: "sheet", id, view: sheetView(read) };
+}
+
 self.onmessage = (event: MessageEvent<EngineRequest>) => {
   const request = event.data;
   if (request.type === "plan") say(answer(request));
+  else if (request.type === "sheet") say(sheet(request));
   else void open(request).then(say);
 };
 

@@ -1,6 +1,7 @@
 import { createContext, useContext } from "react";
 import type { Dispatch } from "react";
 import type { Catalogue, WordedIssue } from "../engine/messages.ts";
+import type { EngineView } from "../engine/use-engine.ts";
 import type { Draft } from "../job/draft.ts";
 import type { JobAction } from "../job/job-state.ts";
 
@@ -11,6 +12,7 @@ export interface FormView {
   readonly catalogue: Catalogue | null;
   readonly issues: readonly WordedIssue[];
   readonly echoes: Readonly<Record<string, string>>;
+  readonly readSheet: EngineView["readSheet"];
 }
 
 /** Carries the form's view to its fields. */

@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { lazy, Suspense, useRef, useState } from "react";
 import type { ReactElement } from "react";
 import { blankReading } from "../job/draft.ts";
 import type { Draft, ReadingRow } from "../job/draft.ts";
@@ -60,6 +60,7 @@ export function WaterGroup(): ReactElement {
         />
       </div>
       <IssueList issues={general} />
+      <FromSheet />
       <h4 id="readings-title">Readings</h4>
       <p className="about">A limit such as &lt;0.05 or a range such as 250–425 is fine.</p>
       <ul className="readings" aria-labelledby="readings-title">
@@ -69,6 +70,33 @@ export function WaterGroup(): ReactElement {
       </ul>
       <AddReading />
     </Section>
+  );
+}
+
+/** Loaded when it is first opened: most visits type the readings. */
+const SheetPanel = lazy(async () => ({ default: (await import("../sheet/sheet-panel.tsx")).SheetPanel }));
+
+/** The way in for a laboratory sheet, folded away until it is asked for. */
+function FromSheet(): ReactElement {
+  const [open, setOpen] = useState(false);
+  return (
+    <details
+      open={open}
+      onToggle={(event) => {
+        setOpen(event.currentTarget.open);
+      }}
+    >
+      <summary>Paste or open a lab sheet</summary>
+      {open && (
+        <Suspense fallback={<p className="about">Loading …</p>}>
+          <SheetPanel
+            onTaken={() => {
+              setOpen(false);
+            }}
+          />
+        </Suspense>
+      )}
+    </details>
   );
 }
 
