@@ -1,6 +1,6 @@
 import { defineConfig } from "vitest/config";
 
-const shared = { environment: "node" as const, testTimeout: 120_000 };
+const shared = { environment: "node" as const, testTimeout: 120_000, hookTimeout: 120_000 };
 
 export default defineConfig({
   test: {

@@ -45,7 +45,7 @@ export const layers = {
   web: {
     imports: ["units", "numerics", "chem", "water", "agronomy", "records", "storage", "report"],
     folders: ["data", "schemas", "examples"],
-    packages: ["react", "react-dom", "yaml"],
+    packages: ["react", "react-dom", "read-excel-file", "yaml"],
     node: false,
     pure: false,
   },

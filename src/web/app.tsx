@@ -6,9 +6,12 @@ import { useEngine } from "./engine/use-engine.ts";
 import type { EngineView } from "./engine/use-engine.ts";
 import { ConditionersGroup } from "./form/conditioners-group.tsx";
 import { fieldId, FormContext } from "./form/form-context.ts";
+import { placeWords } from "./form/place-words.ts";
 import { MixGroup } from "./form/mix-group.tsx";
 import { AimGroup, SprayGroup } from "./form/spray-group.tsx";
 import { WaterGroup } from "./form/water-group.tsx";
+import { IssueList } from "./form/messages.tsx";
+import type { Draft } from "./job/draft.ts";
 import { jobReducer, keepState } from "./job/job-state.ts";
 import type { JobState } from "./job/job-state.ts";
 import { documentOf } from "./job/to-document.ts";
@@ -22,7 +25,7 @@ export function App({ start }: { start: JobState }): ReactElement {
   const [state, dispatch] = useReducer(jobReducer, start);
   const { draft } = state;
   const document = useMemo(() => documentOf(draft), [draft]);
-  const engine = useEngine(document);
+  const engine = useEngine(document, jobKey(draft));
   const [pickedId, setPickedId] = useState<string | null>(null);
   const [kept, setKept] = useState(true);
   const [outdoor, setOutdoor] = useState(false);
@@ -33,8 +36,15 @@ export function App({ start }: { start: JobState }): ReactElement {
   const picked = pickedProgramme(engine, pickedId);
   const words = engine.planned === null || picked === null ? "" : headline(engine.planned, picked);
   const form = useMemo(
-    () => ({ draft, dispatch, catalogue: engine.catalogue, issues: engine.issues, echoes: engine.echoes }),
-    [draft, engine.catalogue, engine.issues, engine.echoes],
+    () => ({
+      draft,
+      dispatch,
+      catalogue: engine.catalogue,
+      issues: engine.issues,
+      echoes: engine.echoes,
+      readSheet: engine.readSheet,
+    }),
+    [draft, engine.catalogue, engine.issues, engine.echoes, engine.readSheet],
   );
   return (
     <div className={outdoor ? "page outdoor" : "page"}>
@@ -67,7 +77,7 @@ export function App({ start }: { start: JobState }): ReactElement {
           <p className="visually-hidden" role="status">
             {engine.waiting ? "" : words}
           </p>
-          <Waiting engine={engine} />
+          <Waiting engine={engine} draft={draft} />
           {engine.planned !== null && picked !== null && (
             <Results
               planned={engine.planned}
@@ -104,9 +114,11 @@ function pickedProgramme(engine: EngineView, pickedId: string | null): Programme
 }
 
 /** What the result waits for: the issues that block it, each a link to its field. */
-function Waiting({ engine }: { engine: EngineView }): ReactNode {
+function Waiting({ engine, draft }: { engine: EngineView; draft: Draft }): ReactNode {
   const errors = engine.issues.filter((issue) => issue.severity === "error");
-  const warnings = engine.issues.filter((issue) => issue.severity === "warning" && !hasField(issue.path));
+  const elsewhere = engine.issues.filter(
+    (issue) => issue.severity === "warning" && placeWords(issue.path, draft) === null,
+  );
   return (
     <>
       {engine.failed && (
@@ -117,7 +129,9 @@ function Waiting({ engine }: { engine: EngineView }): ReactNode {
       {engine.blocked && (
         <div className="waiting" data-testid="waiting">
           <p>
-            <strong>{engine.planned === null ? "Nothing to show yet." : "Last good result below."}</strong>{" "}
+            <strong>
+              {engine.planned === null ? "The answer will stand here." : "Last good result below."}
+            </strong>{" "}
             Waiting for:
           </p>
           <ul>
@@ -130,18 +144,15 @@ function Waiting({ engine }: { engine: EngineView }): ReactNode {
                     focusField(issue.path);
                   }}
                 >
-                  {issue.words}
+                  {placeWords(issue.path, draft) ?? "The job"}
                 </a>
+                : {issue.words}
               </li>
             ))}
           </ul>
         </div>
       )}
-      {warnings.map((issue) => (
-        <p key={`${issue.path} ${issue.words}`} className="message message-warning">
-          {issue.words}
-        </p>
-      ))}
+      <IssueList issues={elsewhere} />
     </>
   );
 }
@@ -155,8 +166,9 @@ function fieldOf(path: string): HTMLElement | null {
   return sibling ?? (above === path ? null : fieldOf(above));
 }
 
-function hasField(path: string): boolean {
-  return path !== "" && window.document.getElementById(fieldId(path)) !== null;
+/** What tells one job on the form from another: a job that replaces it brings rows of its own. */
+function jobKey(draft: Draft): string {
+  return draft.mix[0]?.key ?? "";
 }
 
 function focusField(path: string): void {

@@ -1,8 +1,7 @@
-import dicamba from "../../examples/jobs/dicamba.yaml?raw";
-import ironBore from "../../examples/jobs/iron-bore.yaml?raw";
-import stripOnly from "../../examples/jobs/strip-only.yaml?raw";
-import topBore from "../../examples/jobs/top-bore.yaml?raw";
-import { parse } from "yaml";
+import dicamba from "../../examples/jobs/dicamba.yaml";
+import ironBore from "../../examples/jobs/iron-bore.yaml";
+import stripOnly from "../../examples/jobs/strip-only.yaml";
+import topBore from "../../examples/jobs/top-bore.yaml";
 
 /** A finished sample job, made up for looking around. */
 export interface Sample {
@@ -12,8 +11,8 @@ export interface Sample {
 
 /** The samples, the one that opens first at the top. */
 export const SAMPLES: readonly Sample[] = [
-  { name: "Top bore, hard", document: parse(topBore) },
-  { name: "Iron-bearing bore", document: parse(ironBore) },
-  { name: "Strip reading only", document: parse(stripOnly) },
-  { name: "Dicamba in the mix", document: parse(dicamba) },
+  { name: "Top bore, hard", document: topBore },
+  { name: "Iron-bearing bore", document: ironBore },
+  { name: "Strip reading only", document: stripOnly },
+  { name: "Dicamba in the mix", document: dicamba },
 ];

@@ -67,13 +67,14 @@ export function Toolbar(props: ToolbarProps): ReactElement {
         </label>
         <button
           type="button"
+          className="quiet"
           onClick={() => {
             dispatch({ type: "step", what: "Blank job begun", change: blankDraft });
           }}
         >
           Blank job
         </button>
-        <button type="button" onClick={() => file.current?.click()}>
+        <button type="button" className="quiet" onClick={() => file.current?.click()}>
           Open file
         </button>
         <input
@@ -91,6 +92,7 @@ export function Toolbar(props: ToolbarProps): ReactElement {
         />
         <button
           type="button"
+          className="quiet"
           onClick={() => {
             saveText("job.json", `${JSON.stringify(document, null, 2)}\n`, "application/json");
           }}

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { parse } from "yaml";
 import { builtInTrade, planJob, readJob } from "../../src/agronomy/index.ts";
 import { builtInThermo } from "../../src/chem/index.ts";
-import { setStage } from "./page.ts";
+import { setStage, SOON } from "./page.ts";
 import type { Stage } from "./page.ts";
 
 let stage: Stage;
@@ -41,7 +41,7 @@ test("a changed reading changes the answer, a bad one keeps the last and says so
   const figure = page.locator("#section-water-facts .figure").first();
   const before = await figure.textContent();
   await page.fill(CALCIUM, "184");
-  await expect.poll(() => figure.textContent()).not.toBe(before);
+  await expect.poll(() => figure.textContent(), SOON).not.toBe(before);
   const good = await figure.textContent();
   await page.fill(CALCIUM, "-5");
   await page.waitForSelector('[data-state="blocked"]');
@@ -71,5 +71,5 @@ test("the keyboard alone reaches a way out and picks it", async () => {
   const first = await radio.inputValue();
   await radio.focus();
   await page.keyboard.press("ArrowDown");
-  await expect.poll(() => radio.inputValue()).not.toBe(first);
+  await expect.poll(() => radio.inputValue(), SOON).not.toBe(first);
 });

@@ -11,6 +11,9 @@ export interface Stage {
   close(): Promise<void>;
 }
 
+/** How long a poll of the page goes on: long enough for a machine that has other things to do. */
+export const SOON = { timeout: 30_000 } as const;
+
 export async function setStage(): Promise<Stage> {
   const executablePath = process.env["HARDSTAND_BROWSER"] ?? "/usr/bin/chromium";
   const root = fileURLToPath(new URL("../../dist/web", import.meta.url));

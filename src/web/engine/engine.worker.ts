@@ -1,9 +1,11 @@
 import { builtInTrade, findFormulation, planJob, readJob } from "../../agronomy/index.ts";
 import type { Job, TradeData } from "../../agronomy/index.ts";
 import { builtInThermo } from "../../chem/index.ts";
-import { fillCard, wordIssue } from "../../report/index.ts";
+import { cardHtml, fillCard, wordIssue } from "../../report/index.ts";
 import { formatNumber, fromInternal, PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue, Parameter } from "../../units/index.ts";
+import { readSheet, readSheetCells } from "../../water/index.ts";
+import { sheetView } from "./sheet-view.ts";
 import type { Catalogue, EngineReply, EngineRequest, Planned, WordedIssue } from "./messages.ts";
 
 const thermo = builtInThermo();
@@ -37,7 +39,19 @@ function catalogueOf(data: TradeData): Catalogue {
 }
 
 function worded(issues: readonly Issue[]): readonly WordedIssue[] {
-  return issues.map((issue) => ({ path: issue.path, severity: issue.severity, words: wordIssue(issue) }));
+  // The page says where by putting the words beside the field, so they need not name the place again.
+  return issues.map((issue) => ({
+    path: issue.path,
+    severity: issue.severity,
+    words: issue.code === "key-missing" ? neededWords(issue) : wordIssue({ ...issue, path: "" }),
+    missing: issue.code === "key-missing",
+  }));
+}
+
+/** What a form asks for in words of its own: a person fills in fields, not keys of a file. */
+function neededWords({ expected }: Issue): string {
+  if (expected === undefined) return "needed.";
+  return /^\d/.test(expected) ? `needed, such as ${expected}.` : `needed: ${expected}.`;
 }
 
 /** The readings as understood, in a second familiar unit, by path of their field. */
@@ -71,7 +85,7 @@ function answer(request: Extract<EngineRequest, { type: "plan" }>): EngineReply 
   if (job.ok && read.ok) {
     const facts = { date: today(), title: job.value.title, sampled: job.value.water.sampled };
     const cards = read.value.programmes.map(
-      (p) => [p.id, fillCard(read.value, { ...facts, programme: p.id })] as const,
+      (p) => [p.id, cardHtml(fillCard(read.value, { ...facts, programme: p.id }))] as const,
     );
     planned = { plan: read.value, aim: job.value.aim, cards: Object.fromEntries(cards) };
   }
@@ -112,9 +126,15 @@ async function open(request: Extract<EngineRequest, { type: "open" }>): Promise<
   }
 }
 
+function sheet({ id, input, options }: Extract<EngineRequest, { type: "sheet" }>): EngineReply {
+  const read = "cells" in input ? readSheetCells(input.cells, options) : readSheet(input.text, options);
+  return { type: "sheet", id, view: sheetView(read) };
+}
+
 self.onmessage = (event: MessageEvent<EngineRequest>) => {
   const request = event.data;
   if (request.type === "plan") say(answer(request));
+  else if (request.type === "sheet") say(sheet(request));
   else void open(request).then(say);
 };
 

@@ -1,5 +1,6 @@
 import type { Job, Plan } from "../../agronomy/index.ts";
-import type { FillCard } from "../../report/index.ts";
+import type { DecimalMark } from "../../units/index.ts";
+import type { EntryChoice, EntryStatus, SheetOptions, SheetText } from "../../water/index.ts";
 import type { JobDocument } from "../job/to-document.ts";
 
 /** An issue with the words that go with it; the page shows words and puts them beside the field of `path`. */
@@ -7,6 +8,8 @@ export interface WordedIssue {
   readonly path: string;
   readonly severity: "error" | "warning" | "note";
   readonly words: string;
+  /** True when nothing is wrong yet: the field is only still empty. */
+  readonly missing: boolean;
 }
 
 /** A choice in a select: what is written into the document, and what a person reads. */
@@ -38,18 +41,60 @@ export interface Catalogue {
   readonly conditioners: readonly ConditionerOption[];
 }
 
+/** A laboratory sheet as it is given: pasted text, or cells known already. */
+export type SheetInput = { readonly text: string } | { readonly cells: readonly (readonly string[])[] };
+
+/** One reading found on a sheet, with the words that go with it. */
+export interface SheetEntryView {
+  /** What stands on the sheet. */
+  readonly raw: string;
+  readonly line: number;
+  readonly status: EntryStatus;
+  readonly parameter: string | null;
+  readonly value: string;
+  readonly unit: string;
+  readonly choices: readonly EntryChoice[];
+  /** What is asked or why it is not used; "" when there is nothing to say. */
+  readonly words: string;
+}
+
+/** The readings of one sample of a sheet. */
+export interface SheetSampleView {
+  readonly label: string | null;
+  readonly sampled: string | null;
+  readonly entries: readonly SheetEntryView[];
+}
+
+/** A sheet as read. */
+export interface SheetView {
+  readonly decimal: DecimalMark | null;
+  /** True when a number on it has two readings and nothing on the sheet tells which. */
+  readonly decimalAsked: boolean;
+  /** True when concentrations stand on it without a unit. */
+  readonly unitAsked: boolean;
+  readonly samples: readonly SheetSampleView[];
+  /** Lines that hold no reading. */
+  readonly other: readonly SheetText[];
+}
+
 /** What the page asks of the engine. */
 export type EngineRequest =
   | { readonly type: "plan"; readonly id: number; readonly document: JobDocument }
-  | { readonly type: "open"; readonly id: number; readonly text: string };
+  | { readonly type: "open"; readonly id: number; readonly text: string }
+  | {
+      readonly type: "sheet";
+      readonly id: number;
+      readonly input: SheetInput;
+      readonly options: SheetOptions;
+    };
 
 /** A finished plan with what was made from it. */
 export interface Planned {
   readonly plan: Plan;
   /** The aim the plan was made for. */
   readonly aim: Job["aim"];
-  /** Cards by programme id. */
-  readonly cards: Readonly<Record<string, FillCard>>;
+  /** Fill cards by programme id, each a page of HTML. Made by the engine, so that the page carries none of its data. */
+  readonly cards: Readonly<Record<string, string>>;
 }
 
 /** What the engine answers. */
@@ -70,7 +115,8 @@ export type EngineReply =
       readonly id: number;
       readonly document: unknown;
       readonly problem: string | null;
-    };
+    }
+  | { readonly type: "sheet"; readonly id: number; readonly view: SheetView };
 
 /** The choice that a text of a document means, whatever its case; undefined when there is none. */
 export function choiceOf<C extends Choice>(choices: readonly C[], text: string): C | undefined {

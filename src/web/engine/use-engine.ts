@@ -1,6 +1,15 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { JobDocument } from "../job/to-document.ts";
-import type { Catalogue, EngineReply, EngineRequest, Planned, WordedIssue } from "./messages.ts";
+import type { SheetOptions } from "../../water/index.ts";
+import type {
+  Catalogue,
+  EngineReply,
+  EngineRequest,
+  Planned,
+  SheetInput,
+  SheetView,
+  WordedIssue,
+} from "./messages.ts";
 
 /** How long [ms] the page waits after a keystroke before it asks again. */
 const DEBOUNCE_MS = 150;
@@ -21,22 +30,41 @@ export interface EngineView {
   readonly failed: boolean;
   readonly elapsed_ms: number | null;
   /** Reads a file's text, JSON or YAML, into a document. */
-  open(text: string): Promise<{ readonly document: unknown; readonly problem: string | null }>;
+  open(text: string): Promise<OpenReply>;
+  /** Reads a laboratory sheet. */
+  readSheet(input: SheetInput, options: SheetOptions): Promise<SheetView>;
 }
 
 type PlanReply = Extract<EngineReply, { type: "plan" }>;
 type OpenReply = Extract<EngineReply, { type: "opened" }>;
+type SheetReply = Extract<EngineReply, { type: "sheet" }>;
 
-/** Keeps an engine at work on the document: one question at a time, the newest next, stale answers dropped. */
-export function useEngine(document: JobDocument): EngineView {
+/** An answer is kept with the job it belongs to, so that it is never shown for another one. */
+interface KeptPlan {
+  readonly job: string;
+  readonly planned: Planned;
+}
+
+/**
+ * Keeps an engine at work on the document: one question at a time, the newest next, stale answers dropped.
+ *
+ * @param job tells one job from another: the last good result is only shown for the job it was made for
+ */
+export function useEngine(document: JobDocument, job: string): EngineView {
   const worker = useRef<Worker | null>(null);
   const newest = useRef(0);
   const busy = useRef(false);
   const next = useRef<EngineRequest | null>(null);
+  const lastCall = useRef(0);
   const opening = useRef(new Map<number, (reply: OpenReply) => void>());
+  const reading = useRef(new Map<number, (reply: SheetReply) => void>());
   const [catalogue, setCatalogue] = useState<Catalogue | null>(null);
   const [answer, setAnswer] = useState<PlanReply | null>(null);
-  const [planned, setPlanned] = useState<Planned | null>(null);
+  const [kept, setKept] = useState<KeptPlan | null>(null);
+  const currentJob = useRef(job);
+  useEffect(() => {
+    currentJob.current = job;
+  }, [job]);
   const [asked, setAsked] = useState(0);
   const [failed, setFailed] = useState(false);
 
@@ -57,12 +85,15 @@ export function useEngine(document: JobDocument): EngineView {
       else if (reply.type === "opened") {
         opening.current.get(reply.id)?.(reply);
         opening.current.delete(reply.id);
+      } else if (reply.type === "sheet") {
+        reading.current.get(reply.id)?.(reply);
+        reading.current.delete(reply.id);
       } else {
         busy.current = false;
         if (reply.id === newest.current) {
           setFailed(false);
           setAnswer(reply);
-          if (reply.planned !== null) setPlanned(reply.planned);
+          if (reply.planned !== null) setKept({ job: currentJob.current, planned: reply.planned });
         }
         const waiting = next.current;
         next.current = null;
@@ -101,9 +132,23 @@ export function useEngine(document: JobDocument): EngineView {
   const open = useCallback(
     (contents: string) =>
       new Promise<OpenReply>((resolve) => {
-        const id = Date.now() + opening.current.size;
+        lastCall.current += 1;
+        const id = lastCall.current;
         opening.current.set(id, resolve);
         worker.current?.postMessage({ type: "open", id, text: contents } satisfies EngineRequest);
+      }),
+    [],
+  );
+
+  const readSheet = useCallback(
+    (input: SheetInput, options: SheetOptions) =>
+      new Promise<SheetView>((resolve) => {
+        lastCall.current += 1;
+        const id = lastCall.current;
+        reading.current.set(id, (reply) => {
+          resolve(reply.view);
+        });
+        worker.current?.postMessage({ type: "sheet", id, input, options } satisfies EngineRequest);
       }),
     [],
   );
@@ -113,11 +158,12 @@ export function useEngine(document: JobDocument): EngineView {
     catalogue,
     issues: answer?.issues ?? [],
     echoes: answer?.echoes ?? {},
-    planned,
+    planned: kept?.job === job ? kept.planned : null,
     waiting: answer === null || answer.id !== asked || blocked,
     blocked,
     failed,
     elapsed_ms: answer?.elapsed_ms ?? null,
     open,
+    readSheet,
   };
 }

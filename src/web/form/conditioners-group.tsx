@@ -4,6 +4,7 @@ import { blankConditioner } from "../job/draft.ts";
 import type { ConditionerRow } from "../job/draft.ts";
 import { fieldId, focusSoon, useForm } from "./form-context.ts";
 import { QuantityField, SelectField } from "./fields.tsx";
+import { IssueList } from "./messages.tsx";
 import { Section } from "./section.tsx";
 
 /** The conditioners that may be used, with their prices. */
@@ -48,11 +49,7 @@ export function ConditionersGroup(): ReactElement {
           Only these
         </label>
       </fieldset>
-      {general.map((issue) => (
-        <p key={issue.words} className={`message message-${issue.severity}`}>
-          {issue.words}
-        </p>
-      ))}
+      <IssueList issues={general} />
       {draft.listsConditioners && (
         <>
           {draft.conditioners.map((row, index) => (
@@ -127,11 +124,7 @@ function Conditioner({ row, index }: { row: ConditionerRow; index: number }): Re
           }}
         />
       </div>
-      {own.map((issue) => (
-        <p key={issue.words} className={`message message-${issue.severity}`}>
-          {issue.words}
-        </p>
-      ))}
+      <IssueList issues={own} />
       <button
         type="button"
         className="quiet"

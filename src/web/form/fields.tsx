@@ -5,6 +5,7 @@ import type { Choice, WordedIssue } from "../engine/messages.ts";
 import { splitTyped } from "../job/to-document.ts";
 import type { Typed } from "../job/draft.ts";
 import { fieldId, issuesOf, useForm } from "./form-context.ts";
+import { IssueList } from "./messages.tsx";
 
 /** Messages of a field. While it is being typed into, blocking ones wait; the result side names what it waits for. */
 function Messages({
@@ -19,11 +20,7 @@ function Messages({
   const shown = issues.filter((issue) => !typing || issue.severity !== "error");
   return (
     <div id={id} className="messages">
-      {shown.map((issue) => (
-        <p key={`${issue.path} ${issue.words}`} className={`message message-${issue.severity}`}>
-          {issue.words}
-        </p>
-      ))}
+      <IssueList issues={shown} />
     </div>
   );
 }
@@ -82,6 +79,11 @@ export function TextField(props: TextFieldProps): ReactElement {
   );
 }
 
+/** A unit as it is read: an option of a select can hold no subscript, so the digit itself is low. */
+function unitWords(unit: string): string {
+  return unit.replace(/CaCO3/, "CaCO₃");
+}
+
 interface QuantityFieldProps extends FieldShell {
   readonly value: Typed;
   readonly onChange: (value: Typed) => void;
@@ -129,7 +131,7 @@ export function QuantityField(props: QuantityFieldProps): ReactElement {
         {typedUnit ? (
           <span className="unit">unit as typed</span>
         ) : units.length === 1 ? (
-          <span className="unit">{units[0]}</span>
+          <span className="unit">{unitWords(units[0] ?? "")}</span>
         ) : (
           <select
             aria-label={`Unit of ${props.label}`}
@@ -140,7 +142,7 @@ export function QuantityField(props: QuantityFieldProps): ReactElement {
           >
             {units.map((unit) => (
               <option key={unit} value={unit}>
-                {unit === "" ? "no unit" : unit}
+                {unit === "" ? "no unit" : unitWords(unit)}
               </option>
             ))}
           </select>

@@ -1,6 +1,7 @@
 import { createContext, useContext } from "react";
 import type { Dispatch } from "react";
 import type { Catalogue, WordedIssue } from "../engine/messages.ts";
+import type { EngineView } from "../engine/use-engine.ts";
 import type { Draft } from "../job/draft.ts";
 import type { JobAction } from "../job/job-state.ts";
 
@@ -11,6 +12,7 @@ export interface FormView {
   readonly catalogue: Catalogue | null;
   readonly issues: readonly WordedIssue[];
   readonly echoes: Readonly<Record<string, string>>;
+  readonly readSheet: EngineView["readSheet"];
 }
 
 /** Carries the form's view to its fields. */
@@ -30,11 +32,12 @@ export function fieldId(path: string): string {
 
 /**
  * Issues that belong beside a field: those of its own path and of paths under it. A field may stand for several paths
- * (a reading's value and unit).
+ * (a reading's value and unit). An empty field is no fault: what is still needed is listed beside the answer.
  */
 export function issuesOf(issues: readonly WordedIssue[], path: string): readonly WordedIssue[] {
   return issues.filter(
-    ({ path: at }) => at === path || at.startsWith(`${path}.`) || at.startsWith(`${path}[`),
+    ({ path: at, missing }) =>
+      !missing && (at === path || at.startsWith(`${path}.`) || at.startsWith(`${path}[`)),
   );
 }
 

@@ -4,6 +4,7 @@ import { blankProduct } from "../job/draft.ts";
 import type { Draft, MixRow } from "../job/draft.ts";
 import { fieldId, focusSoon, useForm } from "./form-context.ts";
 import { QuantityField, SelectField } from "./fields.tsx";
+import { IssueList } from "./messages.tsx";
 import { Section } from "./section.tsx";
 
 const STRENGTH_UNITS = ["g/L", "g/kg"];
@@ -13,7 +14,7 @@ const PRICE_UNITS = ["/L", "/kg"];
 /** The products of the tank. */
 export function MixGroup(): ReactElement {
   const { draft, dispatch, issues } = useForm();
-  const general = issues.filter(({ path }) => path === "mix");
+  const general = issues.filter(({ path, missing }) => path === "mix" && !missing);
   return (
     <Section
       id="section-mix"
@@ -23,11 +24,7 @@ export function MixGroup(): ReactElement {
       {draft.mix.map((row, index) => (
         <Product key={row.key} row={row} index={index} />
       ))}
-      {general.map((issue) => (
-        <p key={issue.words} className={`message message-${issue.severity}`}>
-          {issue.words}
-        </p>
-      ))}
+      <IssueList issues={general} />
       <button
         type="button"
         onClick={() => {
@@ -118,11 +115,7 @@ function Product({ row, index }: { row: MixRow; index: number }): ReactElement {
           }}
         />
       </div>
-      {own.map((issue) => (
-        <p key={issue.words} className={`message message-${issue.severity}`}>
-          {issue.words}
-        </p>
-      ))}
+      <IssueList issues={own} />
       {draft.mix.length > 1 && (
         <button
           type="button"

@@ -1,9 +1,11 @@
-import { useRef, useState } from "react";
+import { lazy, Suspense, useRef, useState } from "react";
 import type { ReactElement } from "react";
 import { blankReading } from "../job/draft.ts";
 import type { Draft, ReadingRow } from "../job/draft.ts";
 import { fieldId, focusSoon, useForm } from "./form-context.ts";
 import { QuantityField, SelectField, TextField } from "./fields.tsx";
+import { IssueList } from "./messages.tsx";
+import { capital } from "./place-words.ts";
 import { Section } from "./section.tsx";
 
 const METHODS = [
@@ -57,11 +59,8 @@ export function WaterGroup(): ReactElement {
           }}
         />
       </div>
-      {general.map((issue) => (
-        <p key={issue.words} className={`message message-${issue.severity}`}>
-          {issue.words}
-        </p>
-      ))}
+      <IssueList issues={general} />
+      <FromSheet />
       <h4 id="readings-title">Readings</h4>
       <p className="about">A limit such as &lt;0.05 or a range such as 250–425 is fine.</p>
       <ul className="readings" aria-labelledby="readings-title">
@@ -74,10 +73,37 @@ export function WaterGroup(): ReactElement {
   );
 }
 
+/** Loaded when it is first opened: most visits type the readings. */
+const SheetPanel = lazy(async () => ({ default: (await import("../sheet/sheet-panel.tsx")).SheetPanel }));
+
+/** The way in for a laboratory sheet, folded away until it is asked for. */
+function FromSheet(): ReactElement {
+  const [open, setOpen] = useState(false);
+  return (
+    <details
+      open={open}
+      onToggle={(event) => {
+        setOpen(event.currentTarget.open);
+      }}
+    >
+      <summary>Paste or open a lab sheet</summary>
+      {open && (
+        <Suspense fallback={<p className="about">Loading …</p>}>
+          <SheetPanel
+            onTaken={() => {
+              setOpen(false);
+            }}
+          />
+        </Suspense>
+      )}
+    </details>
+  );
+}
+
 function Reading({ row, index }: { row: ReadingRow; index: number }): ReactElement {
   const { catalogue, dispatch, issues } = useForm();
   const path = `water.readings[${String(index)}]`;
-  const name = row.parameter === "" ? "reading without a name" : row.parameter;
+  const name = row.parameter === "" ? "Reading without a name" : capital(row.parameter);
   const units = catalogue?.parameters.find((p) => p.name === row.parameter)?.units ?? [row.value.unit];
   const rowIssues = issues.filter((issue) => issue.path === path || issue.path === `${path}.parameter`);
   return (
@@ -116,13 +142,10 @@ function Reading({ row, index }: { row: ReadingRow; index: number }): ReactEleme
           focusSoon(fieldId(`water.readings[${String(Math.max(0, index - 1))}].value`));
         }}
       >
-        Remove<span className="visually-hidden"> {name}</span>
+        <span aria-hidden="true">×</span>
+        <span className="visually-hidden">Remove {name}</span>
       </button>
-      {rowIssues.map((issue) => (
-        <p key={issue.words} className={`message message-${issue.severity}`}>
-          {issue.words}
-        </p>
-      ))}
+      <IssueList issues={rowIssues} />
     </li>
   );
 }
@@ -160,7 +183,7 @@ function AddReading(): ReactElement {
           <option value="">choose</option>
           {left.map((p) => (
             <option key={p.name} value={p.name}>
-              {p.name}
+              {capital(p.name)}
             </option>
           ))}
         </select>

@@ -1,17 +1,15 @@
 import { useLayoutEffect, useRef } from "react";
 import type { ReactElement } from "react";
-import { cardHtml } from "../../report/index.ts";
-import type { FillCard } from "../../report/index.ts";
 import { Section } from "../form/section.tsx";
 
 /** The one page for the operator. Printing the page prints this card and nothing else. */
-export function CardSection({ card }: { card: FillCard | null }): ReactElement {
+export function CardSection({ card }: { card: string | null }): ReactElement {
   const place = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     const host = place.current;
     if (host === null || card === null) return;
     const root = host.shadowRoot ?? host.attachShadow({ mode: "open" });
-    root.innerHTML = shadowOf(cardHtml(card));
+    root.innerHTML = shadowOf(card);
   }, [card]);
   return (
     <Section id="section-card" title="Fill card" lead="For the operator. Prints on one page, A4 or Letter.">

@@ -1,4 +1,5 @@
 import type { ReactElement } from "react";
+import { useSourceName } from "./sources-context.ts";
 import type { Evidence as EvidenceClass, RuleVerdict } from "../../agronomy/index.ts";
 
 /** How a statement is known, in words beside it. */
@@ -10,7 +11,7 @@ export function Evidence({ of: evidence }: { of: EvidenceClass }): ReactElement 
 export function SourceLink({ source }: { source: string }): ReactElement {
   return (
     <a className="source-link" href={`#source-${source}`}>
-      source: {source}
+      {useSourceName(source)}
     </a>
   );
 }

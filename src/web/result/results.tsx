@@ -1,10 +1,13 @@
+import { useMemo } from "react";
 import type { ReactElement, ReactNode } from "react";
 import type { Plan, Programme } from "../../agronomy/index.ts";
 import type { Planned } from "../engine/messages.ts";
 import { Section } from "../form/section.tsx";
 import { ActiveAnswer } from "./active-answer.tsx";
 import { CardSection } from "./card-section.tsx";
+import { AnswerLine } from "./answer-line.tsx";
 import { Cautions, Jar, LoadTable, Order } from "./filling.tsx";
+import { shortCitation, SourcesContext } from "./sources-context.ts";
 import { Sources, WaterFacts } from "./water-facts.tsx";
 import { programmeWords, WaysOut } from "./ways-out.tsx";
 
@@ -21,8 +24,13 @@ export function Results({ planned, picked, onPick, sampleNote }: ResultsProps): 
   const nothingAdded = plan.programmes.find((programme) => programme.kind === "none");
   const { order, loads, jar, cautions } = picked.filling;
   const pickedWords = programmeWords(picked);
+  const names = useMemo(
+    () => new Map(plan.sources.map((source) => [source.key, shortCitation(source.citation)] as const)),
+    [plan.sources],
+  );
   return (
-    <>
+    <SourcesContext value={names}>
+      <AnswerLine planned={planned} picked={picked} />
       {sampleNote}
       <Section id="section-answers" title="Three answers" lead="The tank as planned, nothing added.">
         {plan.actives.map((verdict) => (
@@ -72,10 +80,13 @@ export function Results({ planned, picked, onPick, sampleNote }: ResultsProps): 
         <WaterFacts water={plan.water} />
       </Section>
       <Section id="section-sources" title="Sources" lead="Exactly those this result rests on.">
-        <Sources sources={plan.sources} />
+        <details>
+          <summary>{plan.sources.length} sources</summary>
+          <Sources sources={plan.sources} />
+        </details>
         <Versions plan={plan} />
       </Section>
-    </>
+    </SourcesContext>
   );
 }
 

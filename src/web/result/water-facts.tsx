@@ -37,7 +37,7 @@ export function WaterFacts({ water }: { water: Plan["water"] }): ReactElement {
           <dt>Charge balance</dt>
           <dd>
             {water.chargeBalance_percent === null ? (
-              "not known: too little was measured"
+              "not known, too little measured"
             ) : (
               <>
                 <span className="figure">{figure(water.chargeBalance_percent, 2)}</span>{" "}
@@ -97,8 +97,7 @@ export function Sources({ sources }: { sources: readonly SourceUsed[] }): ReactE
     <ol className="sources">
       {sources.map((source) => (
         <li key={source.key} id={`source-${source.key}`} tabIndex={-1}>
-          <strong>{source.key}</strong> {source.citation}
-          {source.fromMemory && " From memory: not seen in a public document."}
+          {source.citation}
         </li>
       ))}
     </ol>

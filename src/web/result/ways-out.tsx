@@ -14,6 +14,8 @@ interface WaysOutProps {
 /** Rows shown before "show all". */
 const FIRST_ROWS = 6;
 const ROW_HEIGHT = 44;
+/** Parts the axis may be cut into, so that its marks fall on round figures. */
+const AXIS_STARTS = [0.9, 0.8, 0.6, 0.5, 0.2, 0] as const;
 
 /** Every way out on one axis, best first; blocked ones after them with the reason. */
 export function WaysOut({ programmes, aim, picked, onPick }: WaysOutProps): ReactElement {
@@ -23,20 +25,22 @@ export function WaysOut({ programmes, aim, picked, onPick }: WaysOutProps): Reac
   const shown = open.filter(
     (programme, i) => all || i < FIRST_ROWS || programme.id === picked || programme.kind === "none",
   );
-  const where = aim.where === "on the leaf" ? "on the leaf" : "in the tank";
+  const from = axisStart(shown, aim);
   return (
     <>
       <p>
-        Dot: free share {where}, least-free active. Bar beside it: its two ends. Upright line: your aim,{" "}
+        Dot: free share {aim.where}, least-free active. Bar beside it: its two ends. Dashed line: your aim,{" "}
         {inHundred(aim.freeShare)} in 100. <Evidence of="computed" />
       </p>
       <fieldset className="ways">
         <legend className="visually-hidden">Pick a way out; order, amounts and card follow it</legend>
+        <WaysAxis from={from} />
         {shown.map((programme) => (
           <Row
             key={programme.id}
             programme={programme}
             aim={aim}
+            from={from}
             picked={picked === programme.id}
             onPick={onPick}
           />
@@ -74,13 +78,40 @@ export function WaysOut({ programmes, aim, picked, onPick }: WaysOutProps): Reac
   );
 }
 
+/** The mark at which the axis begins: the highest that leaves every end and the aim on it. */
+function axisStart(programmes: readonly Programme[], aim: Job["aim"]): number {
+  const shares = programmes.flatMap((programme) => {
+    const least = leastFreeOf(programme.actives, aim.where);
+    return least === null ? [] : endsOf(least.share);
+  });
+  const least = Math.min(aim.freeShare, ...shares);
+  return AXIS_STARTS.find((start) => start + (1 - start) * 0.05 <= least) ?? 0;
+}
+
+/** The scale above the rows. */
+function WaysAxis({ from }: { from: number }): ReactElement {
+  return (
+    <div className="way ways-axis" aria-hidden="true">
+      <span className="way-picture">
+        {[0, 0.5, 1].map((part) => (
+          <span key={part}>
+            {inHundred(from + part * (1 - from))}
+            {part === 1 && " in 100 free"}
+          </span>
+        ))}
+      </span>
+    </div>
+  );
+}
+
 function Row(props: {
   programme: Programme;
   aim: Job["aim"];
+  from: number;
   picked: boolean;
   onPick: (id: string) => void;
 }): ReactElement {
-  const { programme, aim, picked, onPick } = props;
+  const { programme, aim, from, picked, onPick } = props;
   const least = leastFreeOf(programme.actives, aim.where);
   const id = `way-${programme.id}`;
   const aimWords =
@@ -108,14 +139,16 @@ function Row(props: {
           </span>
         </span>
       </label>
-      <RowPicture programme={programme} aim={aim} />
+      <RowPicture programme={programme} aim={aim} from={from} />
       <span className="way-cost">{costWords(programme.cost.perHa)}</span>
       <RowMore programme={programme} />
     </div>
   );
 }
 
-function RowPicture({ programme, aim }: { programme: Programme; aim: Job["aim"] }): ReactElement {
+function RowPicture(props: { programme: Programme; aim: Job["aim"]; from: number }): ReactElement {
+  const { programme, aim, from } = props;
+  const at = (share: number): string => percent((share - from) / (1 - from));
   const least = leastFreeOf(programme.actives, aim.where);
   const mid = ROW_HEIGHT / 2;
   const ends = least === null ? [] : endsOf(least.share);
@@ -124,17 +157,17 @@ function RowPicture({ programme, aim }: { programme: Programme; aim: Job["aim"] 
   return (
     <svg className="way-picture" width="100%" height={ROW_HEIGHT} aria-hidden="true" focusable="false">
       <line x1="0" x2="100%" y1={mid} y2={mid} className="grid" />
-      <line x1={percent(aim.freeShare)} x2={percent(aim.freeShare)} y1="0" y2={ROW_HEIGHT} className="aim" />
+      <line x1={at(aim.freeShare)} x2={at(aim.freeShare)} y1="0" y2={ROW_HEIGHT} className="aim" />
       {ends.length > 1 && (
         <rect
-          x={percent(low)}
+          x={at(low)}
           y={mid - 6}
-          width={percent(high - low)}
+          width={percent((high - low) / (1 - from))}
           height="12"
           className="bar bar-unsure"
         />
       )}
-      {least !== null && <circle cx={percent(least.free)} cy={mid} r="7" className="dot" />}
+      {least !== null && <circle cx={at(least.free)} cy={mid} r="7" className="dot" />}
     </svg>
   );
 }

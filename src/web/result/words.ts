@@ -13,10 +13,16 @@ export function figure(value: number, digits = 3): string {
   const size = Math.abs(value);
   if (size < 1e-4 || size >= 1e6) {
     const [mantissa, exponent] = value.toExponential(digits - 1).split("e");
-    return `${mantissa ?? ""} × 10^${String(Number(exponent))}`;
+    return `${mantissa ?? ""} × 10${raised(Number(exponent))}`;
   }
   const decimals = Math.max(0, digits - 1 - Math.floor(Math.log10(size)));
   return value.toFixed(Math.min(decimals, 8));
+}
+
+/** An exponent in raised digits. */
+function raised(exponent: number): string {
+  const digits = { "-": "⁻", 0: "⁰", 1: "¹", 2: "²", 3: "³", 4: "⁴", 5: "⁵", 6: "⁶", 7: "⁷", 8: "⁸", 9: "⁹" };
+  return [...String(exponent)].map((sign) => digits[sign as keyof typeof digits]).join("");
 }
 
 /** A time in the unit a person would use. */
@@ -109,5 +115,6 @@ export function doseWords(programme: Programme): string | null {
 
 /** Cost per hectare, or that it is not known. */
 export function costWords(cost: number | null): string {
-  return cost === null ? "cost not known" : `${cost.toFixed(2)} per ha`;
+  if (cost === null) return "cost not known";
+  return cost === 0 ? "no cost" : `${cost.toFixed(2)} per ha`;
 }

@@ -1,0 +1,119 @@
+import { fileURLToPath } from "node:url";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { setStage, SOON } from "./page.ts";
+import type { Stage } from "./page.ts";
+import { workbook } from "./workbook.ts";
+
+let stage: Stage;
+let page: Page;
+beforeAll(async () => {
+  stage = await setStage();
+  page = await stage.open(1280, 900);
+});
+afterAll(async () => {
+  await stage.close();
+});
+
+const reference = (name: string): string =>
+  fileURLToPath(new URL(`../reference/sheets/${name}`, import.meta.url));
+
+async function openPanel(): Promise<void> {
+  await page.getByText("Paste or open a lab sheet").click();
+  await page.waitForSelector("#sheet-text");
+}
+
+/** Headings of the groups with their counts, e.g. "Understood: 4". */
+async function groups(): Promise<string[]> {
+  return page.locator("[data-testid=sheet-preview] h4").allTextContents();
+}
+
+/** The water test on the form: parameter, number and unit as they stand in the document that would be saved. */
+async function readingsOnForm(): Promise<string[]> {
+  return page.locator(".reading").evaluateAll((rows) =>
+    rows.map((row) => {
+      const label = row.querySelector("label")?.textContent ?? "";
+      const text = row.querySelector("input")?.value ?? "";
+      const unit = row.querySelector("select")?.value ?? "";
+      return `${label} ${text} ${unit}`.trim();
+    }),
+  );
+}
+
+test("pasted lines are shown raw beside understood, doubtful ones asked, and one undo gives back the old test", async () => {
+  const before = await readingsOnForm();
+  await openPanel();
+  await page.fill(
+    "#sheet-text",
+    ["Sample: Hill bore", "Calcium 92 mg/L", "Iron <0.05 mg/L", "Nitrate 12 mg/L", "Arsenic <1 µg/L"].join(
+      "\n",
+    ),
+  );
+  await expect
+    .poll(groups, SOON)
+    .toEqual(["To ask: 1", "Understood: 2", "Not used, takes no part in the answer: 1"]);
+  const understood = page.locator('[data-status="understood"] li').first();
+  expect(await understood.locator("code").textContent()).toBe("Calcium 92 mg/L");
+  expect(await understood.locator("strong").textContent()).toBe("Calcium 92 mg/L");
+  await page.getByLabel("Nitrate 12 mg/L as N", { exact: true }).check();
+  await page.getByRole("button", { name: "Take over 3 readings" }).click();
+  await expect
+    .poll(readingsOnForm, SOON)
+    .toEqual(["Calcium 92 mg/L", "Iron <0.05 mg/L", "Nitrate 12 mg/L as N"]);
+  expect(await page.inputValue("#field-water-source")).toBe("Hill bore");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect.poll(readingsOnForm, SOON).toEqual(before);
+});
+
+test("one answer about the decimal mark settles a sheet", async () => {
+  await openPanel();
+  await page.fill("#sheet-text", "Calcium 1,250 mg/L\nSulfate 1,125 mg/L");
+  await expect.poll(groups, SOON).toEqual(["To ask: 2"]);
+  await page.getByRole("button", { name: "1,5" }).click();
+  await expect.poll(groups, SOON).toEqual(["Understood: 2"]);
+  await page.fill("#sheet-text", "Calcium;92,5;mg/l\nEisen;0,05;mg/l\npH-Wert;7,6;");
+  await expect.poll(groups, SOON).toEqual(["Understood: 3"]);
+});
+
+test("a published file with one line a result is read", async () => {
+  await page.setInputFiles('input[aria-label="Sheet file"]', reference("moenkopi-well.csv"));
+  await expect
+    .poll(() => page.locator('[data-status="understood"] strong').allTextContents(), SOON)
+    .toEqual(expect.arrayContaining(["Calcium 270 mg/L", "Iron <10 ug/L"]));
+  await page.waitForSelector('[data-status="second"]');
+});
+
+test("a published table with one line a well asks for its unit once and for the well", async () => {
+  await page.setInputFiles('input[aria-label="Sheet file"]', reference("semarang-groundwater.csv"));
+  await page.getByLabel("Sample, one of 58").selectOption({ label: "Aorta, Kaligawe" });
+  await page.getByLabel("Unit of concentrations that stand without one").selectOption("mg/L");
+  await expect
+    .poll(() => page.locator('[data-status="understood"] strong').allTextContents(), SOON)
+    .toEqual(expect.arrayContaining(["Calcium 20.4 mg/L", "Bicarbonate 275.8 mg/L", "pH 7.81"]));
+});
+
+test("a spreadsheet is read, and what of it was not read is said", async () => {
+  const tables = {
+    Results: [
+      ["Parameter", "Result", "Unit"],
+      ["Calcium", 92.5, "mg/L"],
+      ["Manganese", 1.125, "mg/L"],
+    ],
+    Remarks: [["Bottle was warm"]],
+  };
+  await page.setInputFiles('input[aria-label="Sheet file"]', {
+    name: "sheet.xlsx",
+    mimeType: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+    buffer: Buffer.from(workbook(tables)),
+  });
+  await expect
+    .poll(() => page.locator('[data-status="understood"] strong').allTextContents(), SOON)
+    .toEqual(["Calcium 92.5 mg/L", "Manganese 1.1250 mg/L"]);
+  expect(await page.locator(".sheet .message").textContent()).toContain("Not read: “Remarks”");
+  await page.setInputFiles('input[aria-label="Sheet file"]', {
+    name: "photo.jpg",
+    mimeType: "image/jpeg",
+    buffer: Buffer.from([255, 216, 255, 224, 0, 16]),
+  });
+  expect(await page.getByRole("alert").textContent()).toContain("photo.jpg is not text");
+});

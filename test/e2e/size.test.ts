@@ -1,0 +1,51 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { gzipSync } from "node:zlib";
+import { expect, test } from "vitest";
+
+const root = fileURLToPath(new URL("../../dist/web", import.meta.url));
+
+/** Size of a built file as it is sent, packed with gzip [kB of 1000 bytes]. */
+function packed_kB(file: string): number {
+  return gzipSync(readFileSync(join(root, file)), { level: 9 }).length / 1000;
+}
+
+const total = (files: readonly string[]): number => files.reduce((sum, file) => sum + packed_kB(file), 0);
+
+/** Files that must be there before the first field can be typed into: the page and what it names, followed on. */
+function firstLoad(): readonly string[] {
+  const found = new Set(["index.html"]);
+  for (const file of found) {
+    const text = readFileSync(join(root, file), "utf8");
+    const names =
+      file === "index.html"
+        ? [...text.matchAll(/(?:src|href)="\.\/(assets\/[^"]+)"/g)].map((match) => match[1] ?? "")
+        : [...text.matchAll(/(?:from|import)\s*"\.\/([^"]+\.js)"/g)].map(
+            (match) => `assets/${match[1] ?? ""}`,
+          );
+    for (const name of names) found.add(name);
+  }
+  return [...found];
+}
+
+const all = readdirSync(root, { recursive: true, encoding: "utf8" }).filter((file) => /\.\w+$/.test(file));
+
+test("the first field is there after at most 170 kB, of it 130 kB script", () => {
+  const files = firstLoad();
+  expect(files.length).toBeGreaterThanOrEqual(3);
+  expect(total(files)).toBeLessThanOrEqual(170);
+  expect(total(files.filter((file) => file.endsWith(".js")))).toBeLessThanOrEqual(130);
+});
+
+test("the constants come once, with the engine", () => {
+  const holders = all.filter(
+    (file) => file.endsWith(".js") && readFileSync(join(root, file), "utf8").includes("logK"),
+  );
+  expect(holders).toHaveLength(1);
+  expect(firstLoad()).not.toContain(holders[0]);
+});
+
+test("the whole install is at most 1 MB", () => {
+  expect(total(all)).toBeLessThanOrEqual(1000);
+});
