@@ -1,6 +1,7 @@
 import { readQuantity } from "../units/index.ts";
 import type { Read } from "../units/index.ts";
 import { readWaterTest } from "../water/index.ts";
+import type { WaterTest } from "../water/index.ts";
 import { readConditioners } from "./job-conditioners.ts";
 import { IssueList, describe, isMissing, openFields, textOf } from "./job-fields.ts";
 import type { Fields } from "./job-fields.ts";
@@ -49,6 +50,30 @@ export function readJob(document: unknown, context: { readonly trade: TradeData 
   if (issues.blocks || water === undefined || spray === null || mix === null)
     return { ok: false, issues: issues.all };
   return { ok: true, value: { title, water, spray, mix, conditioners, aim, site }, issues: issues.all };
+}
+
+const KEYS_OF_WATER_ALONE = ["hardstand", "title", "water"];
+
+/** Whether a document holds a water test and no word of a spray or a mix. */
+export function isWaterAlone(document: unknown): boolean {
+  if (document === null || typeof document !== "object" || !("water" in document)) return false;
+  return Object.keys(document).every((key) => KEYS_OF_WATER_ALONE.includes(key));
+}
+
+/**
+ * Reads a document that holds a water test alone, as a job does without its spray and mix.
+ *
+ * @returns the water test, or every problem at once, each with its path
+ */
+export function readWaterAlone(document: unknown): Read<WaterTest> {
+  const issues = new IssueList();
+  const top = openFields(document, "", KEYS_OF_WATER_ALONE, issues);
+  if (top === null) return { ok: false, issues: issues.all };
+  readVersion(top, issues);
+  textOf(top, "title", issues);
+  const water = issues.take(readWaterTest(top.get("water"), "water"));
+  if (issues.blocks || water === undefined) return { ok: false, issues: issues.all };
+  return { ok: true, value: water, issues: issues.all };
 }
 
 function readVersion(top: Fields, issues: IssueList): void {

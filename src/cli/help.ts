@@ -14,7 +14,8 @@ Examples
 
 Commands
   plan JOB        what the water does to each active, the ways out, order and loads
-  water JOB       the composition with what was assumed and what looks odd
+  water JOB       the composition with what was assumed and what looks odd;
+                  a file with the water block alone will do
   sheet FILE      readings found on a laboratory sheet (text or CSV), and what to ask
   speciate CASE   components, totals and constants to concentrations
   serve           the page in a browser

@@ -3,14 +3,14 @@ import { alkalinity_mgPerL_asCaCO3, completeWater, hardness_mgPerL_asCaCO3 } fro
 import type { Water } from "../water/index.ts";
 import { EXIT, sayIssues } from "./exit.ts";
 import type { CliIo } from "./io.ts";
-import { loadData, openJob } from "./open-job.ts";
+import { loadData, openWater } from "./open-job.ts";
 
-/** Checks and completes the water test of a job and gives it alone. @returns the exit code */
+/** Checks and completes the water test of a job, or one that stands alone, and gives it. @returns the exit code */
 export async function waterCommand(name: string, json: boolean, strict: boolean, io: CliIo): Promise<number> {
   const { thermo, trade } = loadData();
-  const job = await openJob(name, trade, io);
-  if (job === null) return EXIT.badInput;
-  const read = completeWater(job.value.water, { thermo, temperature_C: job.value.spray.temperature_C });
+  const asked = await openWater(name, trade, io);
+  if (asked === null) return EXIT.badInput;
+  const read = completeWater(asked.water, { thermo, temperature_C: asked.temperature_C });
   if (!read.ok) {
     sayIssues(read.issues, name, io);
     return EXIT.badInput;

@@ -141,7 +141,7 @@ test.each(BAD)("reader and schema both refuse: %s", (_, change) => {
   expect(fitsJob(job)).toBe(false);
 });
 
-test.each(["job", "case", "plan"])("the schema of a %s describes every key", (name) => {
+test.each(["job", "case", "plan", "water"])("the schema of a %s describes every key", (name) => {
   const missing: string[] = [];
   const walk = (node: unknown, path: string): void => {
     if (node === null || typeof node !== "object") return;

@@ -1,0 +1,33 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { availableParallelism } from "node:os";
+import { format, resolveConfig } from "prettier";
+import { planTimes, planTwice } from "./plans.ts";
+import { generalTimes, ourTimes, sharesSolved } from "./solves.ts";
+import { tables } from "./table.ts";
+
+const JOBS = ["examples/jobs/top-bore.yaml", "examples/jobs/strip-only.yaml"];
+const PAGE = "docs/benchmark.md";
+/** What `--write` replaces on the page. */
+const FIGURES = /(<!-- figures -->\n)[\s\S]*(<!-- end of figures -->)/;
+
+async function main(args: readonly string[]): Promise<void> {
+  const [option, job] = args;
+  if (option === "--plan" && job !== undefined) {
+    console.log(JSON.stringify(planTwice(job)));
+    return;
+  }
+  const script = process.argv[1] ?? "";
+  const measured = tables({
+    solves: ourTimes(),
+    general: generalTimes(),
+    shares: [1, 3].map(sharesSolved),
+    plans: JOBS.map((one) => planTimes(script, one)),
+    machine: `Node ${process.versions.node}, ${process.arch}, ${availableParallelism()} cores`,
+  });
+  console.log(measured);
+  if (option !== "--write") return;
+  const page = readFileSync(PAGE, "utf8").replace(FIGURES, `$1\n${measured}\n$2`);
+  writeFileSync(PAGE, await format(page, { ...(await resolveConfig(PAGE)), filepath: PAGE }));
+}
+
+await main(process.argv.slice(2));

@@ -1,0 +1,98 @@
+import type { PlanTimes } from "./plans.ts";
+import type { GeneralTimes, Shares, SolveTimes } from "./solves.ts";
+
+/** Everything that was measured. */
+export interface Measured {
+  readonly solves: readonly SolveTimes[];
+  readonly general: GeneralTimes;
+  readonly shares: readonly Shares[];
+  readonly plans: readonly PlanTimes[];
+  readonly machine: string;
+}
+
+const two = (value: number): string => Number(value.toPrecision(2)).toString();
+const small = (value: number): string => value.toExponential(0);
+const row = (...cells: readonly (string | number)[]): string => `| ${cells.join(" | ")} |`;
+
+function table(head: readonly string[], rows: readonly string[]): readonly string[] {
+  return [row(...head), row(...head.map((_, k) => (k === 0 ? "---" : "---:"))), ...rows];
+}
+
+/** The figures as Markdown. */
+export function tables({ solves, general, shares, plans, machine }: Measured): string {
+  const ours = solves[0]!;
+  return [
+    `Measured on ${machine}.`,
+    "",
+    "### One equilibrium, this solver",
+    "",
+    ...table(
+      [
+        "problem",
+        "components",
+        "species",
+        "solids",
+        "cold, ms",
+        "warm, ms",
+        "steps cold/warm",
+        "cold/warm",
+        "residual",
+      ],
+      solves.map((one) =>
+        row(
+          one.name,
+          one.components,
+          one.species,
+          one.solids,
+          two(one.cold_ms),
+          two(one.warm_ms),
+          `${one.iterations.cold}/${one.iterations.warm}`,
+          two(one.cold_ms / one.warm_ms),
+          small(one.residual),
+        ),
+      ),
+    ),
+    "",
+    "### The same equations, a general solver",
+    "",
+    ...table(
+      ["tank, Davies, without solids", "this solver", "general", "general/this"],
+      [
+        row("cold, ms", two(ours.cold_ms), two(general.cold_ms), two(general.cold_ms / ours.cold_ms)),
+        row("warm, ms", two(ours.warm_ms), two(general.warm_ms), two(general.warm_ms / ours.warm_ms)),
+        row("steps cold", ours.iterations.cold, general.iterations.cold, ""),
+        row("steps warm", ours.iterations.warm, general.iterations.warm, ""),
+        row("residual in the general form", small(general.ourResidual), small(general.residual), ""),
+        row("largest difference of log10 c", "", small(general.difference), ""),
+      ],
+    ),
+    "",
+    ...table(
+      ["cold starts on varied tanks", "solved", "median, ms"],
+      shares.flatMap(({ count, decades, ours: own, general: best, generalOwnSettings: plain }) => {
+        const said = `each total × ${10 ** -decades} to ${10 ** decades}`;
+        return [
+          row(`${said}: this solver`, `${own.solved} of ${count}`, two(own.median_ms)),
+          row(`${said}: general`, `${best.solved} of ${count}`, two(best.median_ms)),
+          row(`${said}: general, settings as it comes`, `${plain.solved} of ${count}`, two(plain.median_ms)),
+        ];
+      }),
+    ),
+    "",
+    "### A whole plan",
+    "",
+    ...table(
+      ["job", "programmes", "first, ms", "second, ms", "first/second"],
+      plans.map((one) =>
+        row(
+          one.job,
+          one.programmes,
+          two(one.first_ms),
+          two(one.second_ms),
+          two(one.first_ms / one.second_ms),
+        ),
+      ),
+    ),
+    "",
+  ].join("\n");
+}
