@@ -10,7 +10,7 @@ import type { ConditionerChoice } from "./types.ts";
 
 const KEYS = ["chemistry", "form", "price", "least dose", "most dose"];
 
-/** Reads the conditioners; null when the key is left out, which means every built-in chemistry. */
+/** Reads the conditioners; null when the key is left out, which means those offered by default. */
 export function readConditioners(
   top: Fields,
   trade: TradeData,
@@ -19,7 +19,7 @@ export function readConditioners(
   const list = top.get("conditioners");
   if (list === undefined) return null;
   if (!Array.isArray(list)) {
-    const expected = "a list, or nothing for all built-in chemistries";
+    const expected = "a list, or nothing for the usual built-in chemistries";
     issues.add("list-expected", "conditioners", { received: describe(list), expected });
     return null;
   }

@@ -105,14 +105,12 @@ function draftsOf(setting: Setting, trade: TradeData, issues: Issue[]): readonly
   return drafts;
 }
 
-/** The conditioners of the job, or every built-in chemistry in its first form. */
+/** The conditioners of the job, or every built-in chemistry offered by default, in its first form. */
 function candidatesOf(job: Job, trade: TradeData): readonly Candidate[] {
   if (job.conditioners === null) {
-    return trade.conditioners.map((record) => ({
-      record,
-      formId: record.forms[0]?.id ?? record.id,
-      choice: null,
-    }));
+    return trade.conditioners
+      .filter((record) => record.offered === "by default")
+      .map((record) => ({ record, formId: record.forms[0]?.id ?? record.id, choice: null }));
   }
   return job.conditioners.flatMap((choice): Candidate[] => {
     const found = findConditioner(trade, choice.form ?? choice.chemistry);

@@ -66,7 +66,7 @@ export interface Job {
     readonly jar_L: number;
   };
   readonly mix: readonly MixItem[];
-  /** null: every built-in chemistry is tried. */
+  /** null: every built-in chemistry offered by default is tried. */
   readonly conditioners: readonly ConditionerChoice[] | null;
   readonly aim: { readonly freeShare: number; readonly confidence: number; readonly where: Place };
   readonly site: Site;

@@ -114,6 +114,13 @@ const COMPONENTS: Readonly<Record<string, string>> = {
   "Dtpa-5": "C14H18N3O10",
   "Gluc-": "C6H11O7",
   "Acet-": "C2H3O2",
+  "CO3-2": "CO3",
+  "Cl-": "Cl",
+  "Form-": "CHO2",
+  "Prop-": "C3H5O2",
+  "Lact-": "C3H5O3",
+  "Tart-2": "C4H4O6",
+  "Mal-2": "C4H4O5",
 };
 const chargeOf = (component: string): number => {
   const [, sign, size] = /([+-])(\d*)$/.exec(component) ?? [];
