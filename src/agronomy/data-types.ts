@@ -95,6 +95,8 @@ export interface ConditionerRecord extends Provenance {
   readonly formula: string;
   readonly molarMass_gPerMol: number;
   readonly forms: readonly ConditionerForm[];
+  /** For a product made of several chemistries: their ids and shares of its mass [1]; left out for a single one. */
+  readonly madeOf?: readonly { readonly chemistry: string; readonly massShare: number }[];
   /** Components released per mole; protons left out (they follow from electroneutrality). */
   readonly released: Readonly<Record<string, number>>;
   readonly modes: readonly string[];

@@ -100,6 +100,10 @@ function draftsOf(setting: Setting, trade: TradeData, issues: Issue[]): readonly
     else if (draft.value !== null) drafts.push(draft.value);
   };
   keep("less water", lessWater(setting));
+  for (const { own, path } of setting.job.conditioners ?? []) {
+    if (own?.record === null)
+      issues.push({ code: "label-undisclosed", path, received: own.name, severity: "warning" });
+  }
   for (const candidate of candidatesOf(setting.job, trade))
     keep(candidate.record.name, conditioned(setting, candidate));
   return drafts;
@@ -113,6 +117,10 @@ function candidatesOf(job: Job, trade: TradeData): readonly Candidate[] {
       .map((record) => ({ record, formId: record.forms[0]?.id ?? record.id, choice: null }));
   }
   return job.conditioners.flatMap((choice): Candidate[] => {
+    if (choice.own !== null) {
+      const { record } = choice.own;
+      return record === null ? [] : [{ record, formId: record.id, choice }];
+    }
     const found = findConditioner(trade, choice.form ?? choice.chemistry);
     const byId = findConditioner(trade, choice.chemistry);
     if (found.ok && byId.ok && found.value.record.id === byId.value.record.id)
