@@ -38,7 +38,8 @@ export function cautionsFor(trade: TradeData, asked: CautionsAsked): readonly Ca
 export function conditionerFacts(record: ConditionerRecord, formId: string): RuleFacts {
   const form = record.forms.find((f) => f.id === formId) ?? record.forms[0];
   return {
-    "conditioner.id": record.id,
+    // A rule on a chemistry holds for a product it is in.
+    "conditioner.id": record.madeOf?.map(({ chemistry }) => chemistry) ?? record.id,
     "conditioner.modes": record.modes,
     "conditioner.releases": Object.keys(record.released),
     "conditioner.isDry": form === undefined ? null : form.density_gPerMl === null,

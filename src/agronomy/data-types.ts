@@ -95,6 +95,8 @@ export interface ConditionerRecord extends Provenance {
   readonly formula: string;
   readonly molarMass_gPerMol: number;
   readonly forms: readonly ConditionerForm[];
+  /** For a product made of several chemistries: their ids and shares of its mass [1]; left out for a single one. */
+  readonly madeOf?: readonly { readonly chemistry: string; readonly massShare: number }[];
   /** Components released per mole; protons left out (they follow from electroneutrality). */
   readonly released: Readonly<Record<string, number>>;
   readonly modes: readonly string[];
@@ -112,6 +114,10 @@ export interface ConditionerRecord extends Provenance {
   readonly searchLimit: Provenance & { readonly value_gPerL: number; readonly why: string };
   /** g per 100 g water by temperature [°C], as text keys. */
   readonly solubility: (Provenance & { readonly gPer100gWater: Readonly<Record<string, number>> }) | null;
+  /** Whether a job that lists no conditioners has it searched, or only a job that names it. */
+  readonly offered: "by default" | "when listed";
+  /** What it leaves behind: persistence and load; null when not known. */
+  readonly environment: (Provenance & { readonly text: string }) | null;
   readonly mixingGroup: string;
   readonly cautions: readonly (Provenance & { readonly text: string })[];
   /** Said whenever it is used: what the constants do not cover, what it does besides. */

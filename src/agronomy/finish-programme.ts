@@ -121,6 +121,15 @@ function remarksOn(draft: Draft, setting: Setting): readonly Remark[] {
   for (const note of record?.notes ?? []) {
     remarks.push({ code: "conditioner-note", text: note.text, evidence: note.evidence, source: note.source });
   }
+  const environment = record?.environment ?? null;
+  if (environment !== null) {
+    remarks.push({
+      code: "conditioner-environment",
+      text: environment.text,
+      evidence: environment.fromMemory ? "common practice" : "published rule",
+      source: environment.source,
+    });
+  }
   for (const pair of uncomputedPairs(setting.chemistry.thermo, Object.keys(draft.tank.totals_molPerL))) {
     remarks.push({
       code: "binding-not-computed",

@@ -1,16 +1,17 @@
-import { readQuantity } from "../units/index.ts";
 import type { ConditionerForm } from "./data-types.ts";
 import { findConditioner } from "./find.ts";
 import type { FoundConditioner } from "./find.ts";
 import { describe, isMissing, openFields, textOf } from "./job-fields.ts";
 import type { Fields, IssueList } from "./job-fields.ts";
 import { addUnknown } from "./job-mix.ts";
+import { readDoseRange, readPriceOf } from "./job-doses.ts";
+import { isOwnProduct, readOwnProduct } from "./job-own-product.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { ConditionerChoice } from "./types.ts";
 
 const KEYS = ["chemistry", "form", "price", "least dose", "most dose"];
 
-/** Reads the conditioners; null when the key is left out, which means every built-in chemistry. */
+/** Reads the conditioners; null when the key is left out, which means those offered by default. */
 export function readConditioners(
   top: Fields,
   trade: TradeData,
@@ -19,17 +20,21 @@ export function readConditioners(
   const list = top.get("conditioners");
   if (list === undefined) return null;
   if (!Array.isArray(list)) {
-    const expected = "a list, or nothing for all built-in chemistries";
+    const expected = "a list, or nothing for the usual built-in chemistries";
     issues.add("list-expected", "conditioners", { received: describe(list), expected });
     return null;
   }
   const seen = new Set<string>();
   return list.flatMap((entry: unknown, index): ConditionerChoice[] => {
-    const choice = readChoice(entry, `conditioners[${index}]`, trade, issues);
+    const path = `conditioners[${index}]`;
+    const choice = isOwnProduct(entry)
+      ? readOwnProduct(entry, path, trade, issues)
+      : readChoice(entry, path, trade, issues);
     if (choice === null) return [];
     const key = `${choice.chemistry} ${choice.form ?? ""}`;
     if (seen.has(key)) {
-      const parts = { received: `${choice.chemistry} again`, expected: "each form of a chemistry once" };
+      const received = `${choice.own?.name ?? choice.chemistry} again`;
+      const parts = { received, expected: "each form of a chemistry once" };
       issues.add("conditioner-repeated", choice.path, parts);
     }
     seen.add(key);
@@ -47,35 +52,10 @@ function readChoice(
   if (fields === null) return null;
   const found = readChemistry(fields, trade, issues);
   const form = found === null ? null : readForm(fields, found, trade, issues);
-  const price =
-    fields.get("price") === undefined
-      ? null
-      : (issues.take(readQuantity(fields.get("price"), "price", fields.at("price"))) ?? null);
-  const least = readDose(fields, "least dose", form, issues);
-  const most = readDose(fields, "most dose", form, issues);
-  if (least !== null && most !== null && least > most) {
-    const received = `${describe(fields.get("least dose"))} and ${describe(fields.get("most dose"))}`;
-    issues.add("least-above-most", fields.at("least dose"), {
-      received,
-      expected: "the least dose at most the most",
-    });
-  }
+  const price = readPriceOf(fields, form, issues);
+  const doses = readDoseRange(fields, form, issues);
   if (found === null || form === null) return null;
-  if (price?.per === "L" && form.density_gPerMl === null) {
-    const parts = {
-      received: describe(fields.get("price")),
-      expected: `a price per kg: ${form.name} are sold by mass`,
-    };
-    issues.add("price-does-not-fit-product", fields.at("price"), parts);
-  }
-  return {
-    chemistry: found.record.id,
-    form: form.id,
-    price,
-    leastDose_gPerL: least,
-    mostDose_gPerL: most,
-    path,
-  };
+  return { chemistry: found.record.id, form: form.id, price, ...doses, own: null, path };
 }
 
 function readChemistry(fields: Fields, trade: TradeData, issues: IssueList): FoundConditioner | null {
@@ -109,24 +89,4 @@ function readForm(
   const known = record.forms.map((form) => form.name);
   addUnknown("conditioner-form-unknown", fields.at("form"), text, [], known, issues);
   return null;
-}
-
-/** A dose limit [g of the form sold per L of spray]; null when left out or not usable. */
-function readDose(
-  fields: Fields,
-  key: string,
-  form: ConditionerForm | null,
-  issues: IssueList,
-): number | null {
-  if (fields.get(key) === undefined) return null;
-  const dose = issues.take(readQuantity(fields.get(key), "dose", fields.at(key)));
-  if (dose === undefined) return null;
-  if (dose.unit === "g/L") return dose.value;
-  if (form === null) return null;
-  if (form.density_gPerMl === null) {
-    const parts = { received: describe(fields.get(key)), expected: "a dose by mass, such as 1 kg/100 L" };
-    issues.add("dose-does-not-fit-form", fields.at(key), parts);
-    return null;
-  }
-  return dose.value * form.density_gPerMl * 1000;
 }

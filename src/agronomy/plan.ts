@@ -178,21 +178,27 @@ function draftsOf(setting: Setting, trade: TradeData, issues: Issue[]): readonly
     else if (draft.value !== null) drafts.push(draft.value);
   };
   keep("less water", lessWater(setting));
+  for (const { own, path } of setting.job.conditioners ?? []) {
+    if (own?.record === null)
+      issues.push({ code: "label-undisclosed", path, received: own.name, severity: "warning" });
+  }
   for (const candidate of candidatesOf(setting.job, trade))
     keep(candidate.record.name, conditioned(setting, candidate));
   return drafts;
 }
 
-/** The conditioners of the job, or every built-in chemistry in its first form. */
+/** The conditioners of the job, or every built-in chemistry offered by default, in its first form. */
 function candidatesOf(job: Job, trade: TradeData): readonly Candidate[] {
   if (job.conditioners === null) {
-    return trade.conditioners.map((record) => ({
-      record,
-      formId: record.forms[0]?.id ?? record.id,
-      choice: null,
-    }));
+    return trade.conditioners
+      .filter((record) => record.offered === "by default")
+      .map((record) => ({ record, formId: record.forms[0]?.id ?? record.id, choice: null }));
   }
   return job.conditioners.flatMap((choice): Candidate[] => {
+    if (choice.own !== null) {
+      const { record } = choice.own;
+      return record === null ? [] : [{ record, formId: record.id, choice }];
+    }
     const found = findConditioner(trade, choice.form ?? choice.chemistry);
     const byId = findConditioner(trade, choice.chemistry);
     if (found.ok && byId.ok && found.value.record.id === byId.value.record.id)

@@ -1,7 +1,7 @@
 import { componentInfo } from "../chem/index.ts";
 import { hardness_mgPerL_asCaCO3 } from "../water/index.ts";
 import { conditionerFacts } from "./cautions.ts";
-import type { RuleRecord } from "./data-types.ts";
+import type { ConditionerRecord, RuleRecord } from "./data-types.ts";
 import type { RuleFacts } from "./fact-list.ts";
 import { findFormulation } from "./find.ts";
 import type { Setting } from "./programmes.ts";
@@ -64,11 +64,20 @@ const NO_CONDITIONER: RuleFacts = {
 };
 
 function factsOfConditioner(conditioner: DosedConditioner): RuleFacts {
-  const form = conditioner.record.forms.find((f) => f.id === conditioner.formId);
+  const { record, formId, dose_gPerL } = conditioner;
+  const form = record.forms.find((f) => f.id === formId);
+  const substance_gPerL = (dose_gPerL * (form?.assay_percent ?? 100)) / 100;
   return {
-    ...conditionerFacts(conditioner.record, conditioner.formId),
-    "conditioner.dose_gPerL": (conditioner.dose_gPerL * (form?.assay_percent ?? 100)) / 100,
+    ...conditionerFacts(record, formId),
+    "conditioner.dose_gPerL": doseForRules(record, substance_gPerL),
   };
+}
+
+/** Rules count the one chemistry they name; in a product of several its dose is not one figure, hence not known. */
+function doseForRules({ madeOf }: ConditionerRecord, substance_gPerL: number): number | null {
+  if (madeOf === undefined) return substance_gPerL;
+  const [only, ...more] = madeOf;
+  return only === undefined || more.length > 0 ? null : substance_gPerL * only.massShare;
 }
 
 function mixingGroupOf(product: MixProduct, trade: TradeData): string | null {

@@ -34,7 +34,8 @@ export function sourcesOfPlan(
     for (const ion of Object.keys(product.form?.counterIons ?? {})) components.add(ion);
   }
   for (const programme of plan.programmes) {
-    const record = trade.conditioners.find((c) => c.id === programme.conditioner);
+    const own = setting.job.conditioners?.find((c) => c.own?.record?.id === programme.conditioner)?.own;
+    const record = own?.record ?? trade.conditioners.find((c) => c.id === programme.conditioner);
     if (record === undefined) continue;
     keys.add(record.source);
     for (const component of Object.keys(record.released)) components.add(component);

@@ -1,3 +1,4 @@
+import type { OwnProduct } from "./own-product.ts";
 import type { Issue } from "../units/index.ts";
 import type { Assumption, WaterTest } from "../water/index.ts";
 
@@ -32,7 +33,7 @@ export interface MixItem {
 
 /** A conditioner the adviser is willing to use. */
 export interface ConditionerChoice {
-  /** Id of the chemistry in the data set. */
+  /** Id of the chemistry in the data set, or of the own product. */
   readonly chemistry: string;
   /** Id of the physical form sold; null for the first one of the data set. */
   readonly form: string | null;
@@ -41,6 +42,8 @@ export interface ConditionerChoice {
   /** Label limits of the dose [g of the form sold per L of spray]; null when not given. */
   readonly leastDose_gPerL: number | null;
   readonly mostDose_gPerL: number | null;
+  /** The product when the job describes it by its label; null for a chemistry of the data set. */
+  readonly own: OwnProduct | null;
   readonly path: string;
 }
 
@@ -66,7 +69,7 @@ export interface Job {
     readonly jar_L: number;
   };
   readonly mix: readonly MixItem[];
-  /** null: every built-in chemistry is tried. */
+  /** null: every built-in chemistry offered by default is tried. */
   readonly conditioners: readonly ConditionerChoice[] | null;
   readonly aim: { readonly freeShare: number; readonly confidence: number; readonly where: Place };
   readonly site: Site;

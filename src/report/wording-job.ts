@@ -32,6 +32,23 @@ export const JOB_WORDING: Readonly<Record<string, Wording>> = {
     mend: "Use one of the forms named.",
   },
   "conditioner-repeated": { say: "This conditioner stands in the list twice.", mend: "Keep one of the two." },
+  "ingredient-unknown": {
+    say: "No chemistry of this name is in the data.",
+    mend: "Name the chemistry, or say under “undisclosed” what cannot be counted.",
+  },
+  "amount-needs-density": {
+    say: "An amount per litre needs the density of the product.",
+    mend: "Add the density; it stands in section 9 of the safety data sheet.",
+  },
+  "composition-above-whole": {
+    say: "The composition adds up to more than the product.",
+    mend: "Check the amounts and their units.",
+  },
+  "density-unlikely": { say: "No product has this density.", mend: "Give it in kg/L, such as 1.23 kg/L." },
+  "label-undisclosed": {
+    say: "This label does not disclose enough to compute the product, so it was not tried.",
+    mend: "Ask the maker for the chemistries and their amounts.",
+  },
   "active-form-not-said": {
     say: "Which salt or ester is not said, so its counter-ion is left out.",
     mend: "Add the form from the label.",

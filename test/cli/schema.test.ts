@@ -56,6 +56,23 @@ const GOOD: readonly (readonly [string, Change])[] = [
   ["as it stands", () => undefined],
   ["no conditioners named", set("conditioners", undefined)],
   ["no conditioners wanted", set("conditioners", [])],
+  [
+    "a product by its label",
+    set("conditioners", [
+      {
+        product: "Blend",
+        composition: [
+          { chemistry: "citric acid", amount: "30 % w/w" },
+          { chemistry: "ammonium sulfate", amount: 40, unit: "g/L" },
+        ],
+        density: "1.2 kg/L",
+        "most dose": "1 L/100 L",
+        price: "3 /L",
+        undisclosed: "wetting agent",
+      },
+      { product: "Secret", undisclosed: true },
+    ]),
+  ],
   ["no aim", set("aim", undefined)],
   ["an aim in per cent", set("aim/free share", "95 %")],
   ["a site", set("site", { "volatility rules": false })],
@@ -118,6 +135,20 @@ const BAD: readonly (readonly [string, Change])[] = [
   ["a conditioner without a chemistry", set("conditioners/0/chemistry", undefined)],
   ["a bare price", set("conditioners/0/price", 0.55)],
   ["a strange key in a conditioner", set("conditioners/0/cost", "1 /kg")],
+  ["a product without a composition", set("conditioners", [{ product: "Blend" }])],
+  [
+    "a product with nothing left open, and no composition",
+    set("conditioners", [{ product: "P", undisclosed: false }]),
+  ],
+  ["a product without a name", set("conditioners", [{ undisclosed: true }])],
+  [
+    "an ingredient without an amount",
+    set("conditioners", [{ product: "P", composition: [{ chemistry: "citric acid" }] }]),
+  ],
+  [
+    "a strange key in a product of its label",
+    set("conditioners", [{ product: "P", undisclosed: true, form: "x" }]),
+  ],
   ["a strange place", set("aim/where", "in the sky")],
   ["a share above one", set("aim/free share", 95)],
   ["a strange key in the aim", set("aim/share", 0.9)],

@@ -114,6 +114,21 @@ const COMPONENTS: Readonly<Record<string, string>> = {
   "Dtpa-5": "C14H18N3O10",
   "Gluc-": "C6H11O7",
   "Acet-": "C2H3O2",
+  "CO3-2": "CO3",
+  "Cl-": "Cl",
+  "Form-": "CHO2",
+  "Prop-": "C3H5O2",
+  "Lact-": "C3H5O3",
+  "Tart-2": "C4H4O6",
+  "Mal-2": "C4H4O5",
+  "Hedta-3": "C10H15N2O7",
+  "Edds-4": "C10H12N2O8",
+  "Ids-4": "C8H7NO8",
+  "Atmp-6": "C3H6NO9P3",
+  "Dtpmp-10": "C9H18N3O15P5",
+  "Pbtc-5": "C7H6O9P",
+  "P6O18-6": "P6O18",
+  "Paa-": "C3H3O2",
 };
 const chargeOf = (component: string): number => {
   const [, sign, size] = /([+-])(\d*)$/.exec(component) ?? [];

@@ -35,7 +35,7 @@ export function ConditionersGroup(): ReactElement {
               choose(false);
             }}
           />
-          Try every built-in one
+          Try every common one
         </label>
         <label>
           <input

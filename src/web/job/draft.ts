@@ -54,7 +54,7 @@ export interface Draft {
     readonly jar: Typed;
   };
   readonly mix: readonly MixRow[];
-  /** False: every built-in chemistry is tried and the rows rest. */
+  /** False: the built-in chemistries in common use are tried and the rows rest. */
   readonly listsConditioners: boolean;
   readonly conditioners: readonly ConditionerRow[];
   readonly aim: { readonly freeShare: string; readonly confidence: string; readonly where: string };
