@@ -83,4 +83,11 @@ describe("every active can be planned", () => {
     expectHonest(plan.actives[0], active);
     expect(planText(plan)).not.toMatch(/NaN|undefined|\bnull\b/);
   });
+
+  it("a salt makes the tank less acid than the acid itself", () => {
+    const imazethapyr = trade.actives.find((a) => a.id === "imazethapyr");
+    if (imazethapyr === undefined) throw new Error("not there");
+    const pHs = ["ammonium", "parent"].map((form) => planned(imazethapyr, form).tank.pH);
+    expect(pHs[1]).toBeLessThan(pHs[0] ?? 0);
+  });
 });

@@ -173,6 +173,8 @@ describe("names used in jobs are found", () => {
     ["Mecoprop-P", "mecoprop-p"],
     ["tribenuron-methyl", "tribenuron-methyl"],
     ["1071-83-6", "glyphosate"],
+    ["fluroxypyr-meptyl", "fluroxypyr"],
+    ["triclopyr BEE", "triclopyr-butotyl"],
     ["maldison", "malathion"],
   ])("%s", (text, id) => {
     const found = findActive(trade, text);
