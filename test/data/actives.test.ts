@@ -27,6 +27,12 @@ function casHolds(cas: string): boolean {
 }
 
 describe("actives", () => {
+  it("are sixty at least, of every kind", () => {
+    expect(trade.actives.length).toBeGreaterThanOrEqual(60);
+    for (const type of ["herbicide", "insecticide", "fungicide", "growth regulator"])
+      expect(trade.actives.filter((a) => a.type === type).length, type).toBeGreaterThan(1);
+  });
+
   it("CAS numbers have the check digit they should", () => {
     const numbers = trade.actives.flatMap((a) => [
       a.cas ?? "",

@@ -173,8 +173,10 @@ describe("names used in jobs are found", () => {
     ["Mecoprop-P", "mecoprop-p"],
     ["tribenuron-methyl", "tribenuron-methyl"],
     ["1071-83-6", "glyphosate"],
+    ["1910-42-5", "paraquat"],
     ["fluroxypyr-meptyl", "fluroxypyr"],
     ["triclopyr BEE", "triclopyr-butotyl"],
+    ["chlormequat", "chlormequat-chloride"],
     ["maldison", "malathion"],
   ])("%s", (text, id) => {
     const found = findActive(trade, text);
