@@ -37,24 +37,27 @@ export function byClock(
     why,
     sources,
   });
+  const stable = (said: string): ClockShare => ({
+    halfLife_h: null,
+    stable: true,
+    intact: holdingTime_h === null ? null : 1,
+    low: null,
+    high: null,
+    evidence: "published rule",
+    why: `Sources say: ${said}.`,
+    sources,
+  });
 
   const timed = active.halfLives.filter((h) => h.halfLife_h !== null);
   if (active.rateLaw === null && timed.length === 0) {
     if (active.halfLives.length === 0) return unknown("No hydrolysis data carried for this active.");
-    const said = active.halfLives[0]?.qualifier ?? "stable";
-    return {
-      halfLife_h: null,
-      stable: true,
-      intact: holdingTime_h === null ? null : 1,
-      low: null,
-      high: null,
-      evidence: "published rule",
-      why: `Sources say: ${said}.`,
-      sources,
-    };
+    return stable(active.halfLives[0]?.qualifier ?? "stable");
   }
   const rate_perH = rateAt(active, timed, pH, temperature_C);
-  if (rate_perH === null) return unknown(`No hydrolysis data near pH ${pH.toFixed(1)}.`);
+  if (rate_perH === null) {
+    const said = calledStableAt(active, timed, pH);
+    return said === null ? unknown(`No hydrolysis data near pH ${pH.toFixed(1)}.`) : stable(said);
+  }
   const intact = holdingTime_h === null ? null : shareIntact(rate_perH, holdingTime_h);
   const notes: string[] = [];
   if (SUSPENDED.has(formulation))
@@ -102,6 +105,17 @@ export function clockRange(
   if (intact.length === 0) return central;
   intact.sort((a, b) => a - b);
   return { ...central, low: quantileOf(intact, 0.05), high: quantileOf(intact, 0.95) };
+}
+
+/** What a source says of a pH outside the timed half-lives that lies beyond one it calls stable; null: nothing. */
+function calledStableAt(active: ActiveRecord, timed: readonly HalfLife[], pH: number): string | null {
+  const pHs = timed.map((h) => h.pH);
+  const beyond = active.halfLives.find(
+    (h) =>
+      h.halfLife_h === null &&
+      ((h.pH < Math.min(...pHs) && pH <= h.pH) || (h.pH > Math.max(...pHs) && pH >= h.pH)),
+  );
+  return beyond?.qualifier ?? null;
 }
 
 /** Hydrolysis rate [1/h], or null where the data do not reach. */

@@ -10,6 +10,43 @@ export interface Provenance {
   readonly fromMemory: boolean;
 }
 
+/** An acid constant of an active, as a published figure; what is computed with stands in the thermodynamic data. */
+export interface AcidConstant extends Provenance {
+  readonly value: number;
+  readonly temperature_C: number;
+  /** Which proton, or whose form; null when nothing needs saying. */
+  readonly note: string | null;
+}
+
+/** Contents of active that labels in common use have [g per L or kg, on the basis of the record]. */
+export interface TypicalStrength extends Provenance {
+  readonly formulation: string;
+  readonly low: number;
+  readonly high: number;
+  readonly per: "L" | "kg";
+}
+
+/** What in a water an active may suffer from. */
+export type WaterFactor =
+  "hardness" | "iron" | "bicarbonate" | "alkaline water" | "acid water" | "salt" | "mud";
+
+/** What is known of an active in a kind of water; a factor that is not listed was not found, which is not "none". */
+export interface WaterSensitivity extends Provenance {
+  readonly factor: WaterFactor;
+  readonly level: "none" | "moderate" | "severe";
+  /** From where on, in a sentence; null when no source gives it. */
+  readonly threshold: string | null;
+  readonly evidence: Evidence;
+}
+
+/** How strongly soil or mud holds an active: litres of water per kg of soil (Kd) or of its organic carbon (Koc). */
+export interface Sorption extends Provenance {
+  readonly measure: "Kd" | "Koc";
+  readonly low_LPerKg: number;
+  readonly high_LPerKg: number;
+  readonly matrix: string;
+}
+
 /** A salt or ester of an active. */
 export interface ActiveForm extends Provenance {
   readonly id: string;
@@ -17,11 +54,11 @@ export interface ActiveForm extends Provenance {
   readonly synonyms: readonly string[];
   /** Formula of the salt or ester, parts set off by a centred dot, e.g. "C3H8NO5P·C3H9N". */
   readonly formula: string;
-  /** g of the salt or ester per mol of active. */
+  /** Mass of the salt or ester per mol of active [g/mol]. */
   readonly molarMass_gPerMol: number;
-  /** Mass of acid equivalent per mass of salt or ester; 1 for the active itself. */
+  /** Mass of acid (of cation, for a quaternary) per mass of salt or ester; 1 for the active itself. */
   readonly acidEquivalent: number;
-  /** Components released per mole of active besides the active and protons, e.g. {"IPA+": 1}; empty for esters. */
+  /** Components released per mole of active besides it and protons, e.g. {"IPA+": 1}; empty for esters. */
   readonly counterIons: Readonly<Record<string, number>>;
   /** False for an ester or an oil-soluble parent, which does not ionise in the tank. */
   readonly dissociates: boolean;
@@ -51,6 +88,7 @@ export interface ActiveRecord extends Provenance {
   readonly synonyms: readonly string[];
   readonly cas: string | null;
   readonly type: "herbicide" | "insecticide" | "fungicide" | "growth regulator" | "other";
+  /** Resistance group by the committee that numbers it; empty where there is none. */
   readonly groups: Readonly<Record<string, string>>;
   readonly chemicalClass: string;
   /** Formula of the acid or parent. */
@@ -64,8 +102,13 @@ export interface ActiveRecord extends Provenance {
   /** What the constants are worth: "constants" measured on it, "analogy" borrowed, "none" no metal binding known. */
   readonly binding: "constants" | "analogy" | "none";
   readonly bindingNote: string | null;
+  readonly pKa: readonly AcidConstant[];
   readonly forms: readonly ActiveForm[];
   readonly formulations: readonly string[];
+  readonly typicalStrengths: readonly TypicalStrength[];
+  /** Active per area that handbooks print [g/ha, on the basis of the record]; not label advice. */
+  readonly typicalRate: { readonly low_gPerHa: number; readonly high_gPerHa: number } & Provenance;
+  readonly waterSensitivities: readonly WaterSensitivity[];
   readonly halfLives: readonly HalfLife[];
   readonly rateLaw: RateLaw | null;
   readonly activationEnergy_kJPerMol: {
@@ -73,6 +116,7 @@ export interface ActiveRecord extends Provenance {
     readonly low: number;
     readonly high: number;
   } & Provenance;
+  readonly sorption: readonly Sorption[];
   readonly cautions: readonly (Provenance & { readonly text: string })[];
 }
 

@@ -27,11 +27,14 @@ interface Named<T> {
 
 const MOST_SUGGESTIONS = 3;
 
-/** Finds an active by id, name or synonym, whatever its spacing, dashes and capitals. */
+/** Finds an active by id, name, synonym or CAS number, whatever its spacing, dashes and capitals. */
 export function findActive(trade: TradeData, text: string): Found<ActiveRecord> {
   return lookUp(
     text,
-    trade.actives.map((a) => ({ names: [a.name, a.id, ...a.synonyms], value: a })),
+    trade.actives.map((a) => ({
+      names: [a.name, a.id, ...a.synonyms, ...(a.cas === null ? [] : [a.cas])],
+      value: a,
+    })),
   );
 }
 

@@ -161,7 +161,8 @@ function basisOf(
       const expected = `form: one of ${active.forms.map((one) => one.id).join(", ")}`;
       issues.add("strength-needs-form", path, { received, expected });
     }
-    return active.basis === "active" ? "active" : "salt";
+    // An active sold as itself has no salt to count; a cation such as paraquat has.
+    return active.basis === "active" && (form?.acidEquivalent ?? 1) === 1 ? "active" : "salt";
   }
   if (content.basis === "active" && active.basis === "acid equivalent") {
     const hint = "“Active” means the acid on some labels and the salt on others.";

@@ -23,6 +23,7 @@ export const ATOMIC_WEIGHTS = {
   Fe: 55.845,
   Cu: 63.546,
   Zn: 65.38,
+  Br: 79.904,
 } as const;
 
 type Element = keyof typeof ATOMIC_WEIGHTS;

@@ -15,11 +15,11 @@ export function minus(a: Atoms, b: Atoms): Atoms {
   return plus(a, b, -1);
 }
 
-/** Atoms of a formula such as "(NH4)2SO4" or "C10H14N2Na2O8·2H2O"; throws on anything it cannot read whole. */
+/** Atoms of a formula such as "(NH4)2SO4", "C10H14N2Na2O8·2H2O" or "C2H6O3P·1/3Al"; throws on what it cannot read. */
 export function atomsIn(formula: string): Atoms {
   return formula.split("·").reduce<Atoms>((sum, part) => {
-    const [, times = "", rest = ""] = /^(\d*)(.+)$/.exec(part) ?? [];
-    return plus(sum, atomsOfPart(rest, formula), times === "" ? 1 : Number(times));
+    const [, times = "", share = "1", rest = ""] = /^(\d*\.?\d*)(?:\/(\d+))?(.+)$/.exec(part) ?? [];
+    return plus(sum, atomsOfPart(rest, formula), (times === "" ? 1 : Number(times)) / Number(share));
   }, {});
 }
 

@@ -65,7 +65,7 @@ describe("thermodynamic data files", () => {
 
 describe("thermodynamic records", () => {
   it("carries the whole set", () => {
-    expect(Object.keys(thermo.components).length).toBe(25 + 64 + 11);
+    expect(Object.keys(thermo.components).length).toBe(26 + 64 + 11);
     expect(thermo.species.length).toBe(173 + 703 + 11);
     expect(thermo.solids.length).toBe(54 + 9 + 14);
     expect(thermo.gases.map((gas) => gas.id)).toEqual(["CO2(g)", "NH3(g)"]);

@@ -2,10 +2,10 @@ import { readFileSync } from "node:fs";
 import Ajv2020 from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { builtInTrade, findActive, findConditioner } from "../../src/agronomy/index.ts";
-import { hydrolysisRate_perH } from "../../src/chem/index.ts";
 import { ATOMIC_WEIGHTS } from "../../src/units/index.ts";
 import { atomsIn, massOf, minus, plus } from "./formula.ts";
 import type { Atoms } from "./formula.ts";
+import { chargeOf, onlyHydrogen, released } from "./released.ts";
 
 const data = new URL("../../data/", import.meta.url);
 const read = (name: string): unknown => JSON.parse(readFileSync(new URL(name, data), "utf8"));
@@ -87,152 +87,6 @@ describe("trade data files", () => {
       expect((contents[name] as { version: string }).version, name).toBe(trade.version);
     }
   });
-});
-
-/** Atoms of the components that salts and conditioners release. */
-const COMPONENTS: Readonly<Record<string, string>> = {
-  "IPA+": "C3H10N",
-  "K+": "K",
-  "NH4+": "NH4",
-  "Na+": "Na",
-  "DMA+": "C2H8N",
-  "MEA+": "C2H8NO",
-  "DEA+": "C4H12NO2",
-  "DGA+": "C4H12NO2",
-  "Chol+": "C5H14NO",
-  "SO4-2": "SO4",
-  "NO3-": "NO3",
-  "PO4-3": "PO4",
-  "Cit-3": "C6H5O7",
-  "Edta-4": "C10H12N2O8",
-  "Hedp-4": "C2H4O7P2",
-  "P3O10-5": "P3O10",
-  "P2O7-4": "P2O7",
-  "Glda-4": "C9H9NO8",
-  "Mgda-3": "C7H8NO6",
-  "Nta-3": "C6H6NO6",
-  "Dtpa-5": "C14H18N3O10",
-  "Gluc-": "C6H11O7",
-  "Acet-": "C2H3O2",
-  "CO3-2": "CO3",
-  "Cl-": "Cl",
-  "Form-": "CHO2",
-  "Prop-": "C3H5O2",
-  "Lact-": "C3H5O3",
-  "Tart-2": "C4H4O6",
-  "Mal-2": "C4H4O5",
-  "Hedta-3": "C10H15N2O7",
-  "Edds-4": "C10H12N2O8",
-  "Ids-4": "C8H7NO8",
-  "Atmp-6": "C3H6NO9P3",
-  "Dtpmp-10": "C9H18N3O15P5",
-  "Pbtc-5": "C7H6O9P",
-  "P6O18-6": "P6O18",
-  "Paa-": "C3H3O2",
-};
-const chargeOf = (component: string): number => {
-  const [, sign, size] = /([+-])(\d*)$/.exec(component) ?? [];
-  return (sign === "-" ? -1 : 1) * Number(size === "" || size === undefined ? 1 : size);
-};
-const released = (counts: Readonly<Record<string, number>>): Atoms =>
-  Object.entries(counts).reduce<Atoms>((sum, [component, n]) => {
-    const formula = COMPONENTS[component];
-    if (formula === undefined) throw new Error(`no atoms for ${component}`);
-    return plus(sum, atomsIn(formula), n);
-  }, {});
-const onlyHydrogen = (atoms: Atoms): number => {
-  const { H = 0, ...rest } = atoms;
-  expect(Object.values(rest).filter((n) => n !== 0)).toEqual([]);
-  return H;
-};
-
-describe("actives", () => {
-  it.each(trade.actives.map((a) => [a.id, a] as const))(
-    "%s: molar masses follow from the formulas",
-    (_id, active) => {
-      expect(active.molarMass_gPerMol).toBeCloseTo(massOf(active.formula), 2);
-      for (const form of active.forms) {
-        expect(form.molarMass_gPerMol, form.id).toBeCloseTo(massOf(form.formula), 2);
-        expect(form.acidEquivalent, form.id).toBeCloseTo(
-          active.molarMass_gPerMol / form.molarMass_gPerMol,
-          3,
-        );
-      }
-    },
-  );
-
-  it.each(trade.actives.map((a) => [a.id, a] as const))(
-    "%s: counter-ions make up the salt",
-    (_id, active) => {
-      for (const form of active.forms) {
-        if (!form.dissociates) {
-          expect(form.counterIons, form.id).toEqual({});
-          continue;
-        }
-        const cations = Object.values(form.counterIons).reduce((a, b) => a + b, 0);
-        const rest = minus(minus(atomsIn(form.formula), atomsIn(active.formula)), released(form.counterIons));
-        // Each cation stands where a proton of the acid stood.
-        expect(onlyHydrogen(rest) + cations, form.id).toBe(0);
-      }
-    },
-  );
-
-  it("ids of ligands and counter-ions exist in the chemical data", () => {
-    const ligands = (read("ligands.json") as { ligands: { id: string }[] }).ligands.map((l) => l.id);
-    const bases = (read("counter-ions.json") as { counterIons: { component: { name: string } }[] })
-      .counterIons;
-    const simple = (read("components.json") as { components: { name: string }[] }).components;
-    const components = [...bases.map((c) => c.component.name), ...simple.map((c) => c.name)];
-    for (const active of trade.actives) {
-      if (active.ligand !== null) expect(ligands, active.id).toContain(active.ligand);
-      if (active.binding !== "none") expect(active.ligand, active.id).not.toBeNull();
-      for (const form of active.forms) {
-        for (const ion of Object.keys(form.counterIons)) expect(components, form.id).toContain(ion);
-      }
-    }
-  });
-
-  it("their formulation codes exist and mix with water", () => {
-    for (const active of trade.actives) {
-      for (const code of active.formulations) {
-        const type = trade.formulations.types.find((t) => t.code === code);
-        expect(type, `${active.id} ${code}`).toBeDefined();
-        expect(type?.mixingGroup, `${active.id} ${code}`).not.toBe("not-for-water");
-      }
-    }
-  });
-
-  it("half-lives are at one pH each, so that reading between them is unambiguous", () => {
-    for (const active of trade.actives) {
-      const pHs = active.halfLives.map((h) => h.pH);
-      expect(new Set(pHs).size, active.id).toBe(pHs.length);
-    }
-  });
-
-  it.each(trade.actives.filter((a) => a.rateLaw !== null).map((a) => [a.id, a] as const))(
-    "%s: the rate law is true to the half-lives it was fitted to",
-    (_id, active) => {
-      const law = active.rateLaw;
-      if (law === null) throw new Error("no law");
-      for (const point of active.halfLives.filter((h) => h.halfLife_h !== null)) {
-        const k = hydrolysisRate_perH(
-          {
-            kA: law.kA_LPerMolH,
-            kN: law.kN_perH,
-            kB: law.kB_LPerMolH,
-            pKaCap: law.pKaCap,
-            temperature_C: law.temperature_C,
-          },
-          point.pH,
-          point.temperature_C,
-          active.activationEnergy_kJPerMol.value,
-        );
-        const ratio = Math.LN2 / k / (point.halfLife_h ?? Number.NaN);
-        // The worst fit, 1.26 times, is said in the law's locator.
-        expect(Math.abs(Math.log(ratio)), `pH ${point.pH}`).toBeLessThan(Math.log(1.27));
-      }
-    },
-  );
 });
 
 describe("conditioners", () => {
@@ -318,6 +172,12 @@ describe("names used in jobs are found", () => {
     ["MCPA", "mcpa"],
     ["Mecoprop-P", "mecoprop-p"],
     ["tribenuron-methyl", "tribenuron-methyl"],
+    ["1071-83-6", "glyphosate"],
+    ["1910-42-5", "paraquat"],
+    ["fluroxypyr-meptyl", "fluroxypyr"],
+    ["triclopyr BEE", "triclopyr-butotyl"],
+    ["chlormequat", "chlormequat-chloride"],
+    ["maldison", "malathion"],
   ])("%s", (text, id) => {
     const found = findActive(trade, text);
     expect(found.ok && found.value.id).toBe(id);

@@ -24,7 +24,7 @@ function catalogueOf(data: TradeData): Catalogue {
     actives: data.actives.map((active) => ({
       id: active.id,
       name: active.name,
-      also: active.synonyms,
+      also: [...active.synonyms, ...(active.cas === null ? [] : [active.cas])],
       group: active.type,
       forms: active.forms.map((form) => ({ id: form.id, name: form.name, also: form.synonyms })),
       formulations: active.formulations,
