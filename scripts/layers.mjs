@@ -19,7 +19,7 @@ export const layers = {
     pure: true,
   },
   records: { imports: ["units"], folders: ["schemas"], packages: [], node: false, pure: true },
-  storage: { imports: ["records"], folders: [], packages: [], node: false, pure: true },
+  storage: { imports: ["records"], folders: [], packages: ["idb"], node: false, pure: true },
   report: {
     imports: ["units", "chem", "water", "agronomy", "records"],
     folders: ["data"],

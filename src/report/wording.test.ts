@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { ISSUE_CODES_JOB } from "../agronomy/index.ts";
+import { ISSUE_CODES_RECORDS } from "../records/index.ts";
 import { ISSUE_CODES_UNITS } from "../units/index.ts";
 import { ISSUE_CODES_WATER } from "../water/index.ts";
 import { WORDING, hasWording, wordIssue } from "./wording.ts";
@@ -8,6 +9,7 @@ test.each([
   ["units", ISSUE_CODES_UNITS],
   ["water", ISSUE_CODES_WATER],
   ["job", ISSUE_CODES_JOB],
+  ["records", ISSUE_CODES_RECORDS],
 ] as const)("every code of %s has words", (_, codes) => {
   expect(Object.keys(codes).length).toBeGreaterThan(10);
   expect(Object.keys(codes).filter((code) => !hasWording(code))).toEqual([]);

@@ -1,6 +1,7 @@
 import type { Issue } from "../units/index.ts";
 import { FILE_WORDING } from "./wording-files.ts";
 import { JOB_WORDING } from "./wording-job.ts";
+import { RECORDS_WORDING } from "./wording-records.ts";
 import { UNITS_WORDING } from "./wording-units.ts";
 import { WATER_WORDING } from "./wording-water.ts";
 
@@ -18,6 +19,7 @@ export const WORDING: Readonly<Record<string, Wording>> = {
   ...WATER_WORDING,
   ...JOB_WORDING,
   ...FILE_WORDING,
+  ...RECORDS_WORDING,
 };
 
 /** True when there are sentences for this code, rather than a general one. */

@@ -1,0 +1,2 @@
+export { browserStore } from "./browser-store.ts";
+export { memoryStore } from "./memory-store.ts";
