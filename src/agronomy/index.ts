@@ -16,4 +16,5 @@ export * from "./plan.ts";
 export * from "./ranking.ts";
 export { sourceOf } from "./sources.ts";
 export * from "./version.ts";
+export * from "./flasks/index.ts";
 export { DRYING_STOPS, NUCLEATION_SI, USUAL_HUMIDITY } from "./chemistry.ts";

@@ -121,6 +121,8 @@ describe("colours in words", () => {
     ["#fffff6", "almost clear, a touch of yellow"],
     ["#590022", "dark violet-red"],
     ["#c97000", "strong orange"],
+    ["#5c3a1e", "dark brown"],
+    ["#7a5230", "brown"],
     ["#808080", "grey"],
     ["#000000", "black"],
   ])("calls %s “%s”", (hex, words) => {

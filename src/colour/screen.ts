@@ -30,8 +30,8 @@ const TO_XYZ: Matrix = [
 ];
 const SRGB_WHITE = times(TO_XYZ, [1, 1, 1]);
 
-/** Part of full scale by which a channel may be off before a colour counts as out of reach: half an 8-bit step. */
-const CHANNEL_SLACK = 0.5 / 255;
+/** Part of full scale by which a channel may be off before a colour counts as out of reach: two 8-bit steps, unseen. */
+const CHANNEL_SLACK = 2 / 255;
 /** Colour difference, in OKLab, up to which clipping is not noticed. @source W3C CSS Color Module Level 4, 13.2 */
 const UNSEEN = 0.02;
 

@@ -22,6 +22,8 @@ const HUES: readonly (readonly [upTo: number, word: string])[] = [
 const COLOURLESS = 4;
 /** Below this chroma there is a tint only. */
 const TINT = 14;
+/** Below this chroma a dark orange is called brown. */
+const DULL = 55;
 const LIGHT_NAMES: Readonly<Record<string, string>> = { red: "pink", "violet-red": "pink", purple: "lilac" };
 const DARK_NAMES: Readonly<Record<string, string>> = {
   orange: "brown",
@@ -40,10 +42,13 @@ export function colourInWords(lab: Lab): string {
   const hue = hueOf(lab);
   const word = (HUES.find(([upTo]) => hue <= upTo) ?? HUES[0]!)[1];
   if (lab.L < 8) return `almost black, ${word}`;
-  if (lab.L < 35) return `dark ${DARK_NAMES[word] ?? word}`;
-  if (lab.L < 60)
-    return chroma < TINT ? `grey ${word}` : (lab.L < 48 && DARK_NAMES[word]) || `strong ${word}`;
-  const light = lab.L > 60 && chroma < 60 ? (LIGHT_NAMES[word] ?? word) : word;
+  const dull = chroma < DULL ? (DARK_NAMES[word] ?? word) : word;
+  if (lab.L < 35) return `dark ${dull}`;
+  if (lab.L < 60) {
+    if (chroma < TINT) return `grey ${word}`;
+    return dull === word ? `strong ${word}` : dull;
+  }
+  const light = chroma < 60 ? (LIGHT_NAMES[word] ?? word) : word;
   if (lab.L > 88 && chroma < TINT) return `almost clear, a touch of ${light}`;
   if (lab.L > 80) return chroma < 35 ? `pale ${light}` : `bright ${light}`;
   return chroma < 35 ? `light ${light}` : light;
