@@ -18,4 +18,5 @@ export type { OwnProduct } from "./own-product.ts";
 export { sourceOf } from "./sources.ts";
 export { USUAL_DRAWS } from "./bands/draws.ts";
 export * from "./version.ts";
+export * from "./flasks/index.ts";
 export { DRYING_STOPS, NUCLEATION_SI, USUAL_HUMIDITY } from "./chemistry.ts";

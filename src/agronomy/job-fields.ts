@@ -36,6 +36,17 @@ export const ISSUE_CODES_JOB = {
   "value-unlikely": "a quantity that is rarely right",
   "least-above-most": "a least dose above the most",
   "least-volume-above-volume": "a least water volume above the planned one",
+  "reagent-unknown": "something added to a flask that is not in the data",
+  "reagent-form-unknown": "a form or salt in which a reagent is not in the data",
+  "strength-unreadable": "the strength of a stock that cannot be read",
+  "amount-unreadable": "an amount that cannot be read or measured",
+  "amount-does-not-fit-strength": "a volume with a strength by mass, or the other way round",
+  "medium-unreadable": "what a stock is kept in, not understood",
+  "length-unreadable": "a length that cannot be read",
+  "number-unusable": "something that is not a number in the range allowed",
+  "metal-unknown": "a metal that is not in the data",
+  "name-repeated": "the same name twice",
+  "water-unknown": "a water by a name that is not known",
 } as const;
 /** Code of an issue of a job. */
 export type JobIssueCode = keyof typeof ISSUE_CODES_JOB;

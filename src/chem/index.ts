@@ -8,6 +8,7 @@ export * from "./system.ts";
 export * from "./kinetics.ts";
 export * from "./thermo.ts";
 export * from "./thermo-constants.ts";
+export * from "./thermo-extend.ts";
 export * from "./thermo-metals.ts";
 export * from "./thermo-system.ts";
 export * from "./thermo-types.ts";

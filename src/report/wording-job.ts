@@ -92,4 +92,33 @@ export const JOB_WORDING: Readonly<Record<string, Wording>> = {
     say: "The least water volume is above the planned one.",
     mend: "Swap the two, or leave the least one out.",
   },
+  "reagent-unknown": {
+    say: "Nothing of this name is in the data.",
+    mend: "Use the chemical name with its hydrate, as on the bottle.",
+  },
+  "reagent-form-unknown": { say: "It is not in the data in this form.", mend: "Use one of the forms named." },
+  "strength-unreadable": {
+    say: "This strength could not be read.",
+    mend: "Write a number with a unit, such as 1 % w/v.",
+  },
+  "amount-unreadable": {
+    say: "This amount could not be read.",
+    mend: "Write a number with a unit, such as 2 mL.",
+  },
+  "amount-does-not-fit-strength": {
+    say: "Amount and strength do not fit: one counts volume, the other mass.",
+    mend: "Give both by volume or both by mass.",
+  },
+  "medium-unreadable": {
+    say: "What the stock is kept in could not be read.",
+    mend: "Write it as “0.1 mol/L hydrochloric acid”, or leave it out.",
+  },
+  "length-unreadable": { say: "This length could not be read.", mend: "Write it as 6 cm." },
+  "number-unusable": { say: "A number in the range named belongs here.", mend: "Check the figure." },
+  "metal-unknown": { say: "This metal is not in the data.", mend: "Use one of the names given." },
+  "name-repeated": { say: "This name stands here twice.", mend: "Give each its own name." },
+  "water-unknown": {
+    say: "This water is not known.",
+    mend: "Write “deionised”, or give a water test as in a job.",
+  },
 };

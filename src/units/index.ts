@@ -6,7 +6,7 @@ export * from "./masses.ts";
 export * from "./measured-text.ts";
 export * from "./number-text.ts";
 export * from "./parameters.ts";
-export { QUANTITY_UNITS } from "./quantity-units.ts";
+export { QUANTITY_UNITS, foldUnit } from "./quantity-units.ts";
 export * from "./read-quantity.ts";
 export * from "./reading-units.ts";
 export { splitNumberAndUnit } from "./split-quantity.ts";
