@@ -11,6 +11,12 @@ import type { Candidate, Draft, Setting } from "./programmes.ts";
 import { rankProgrammes } from "./ranking.ts";
 import { sourcesOfPlan } from "./sources.ts";
 import type { MixProduct } from "./tank.ts";
+import { moreActive, otherFormsOf } from "./ways-active.ts";
+import { ironSettled } from "./ways-iron.ts";
+import { twoParts } from "./ways-two-part.ts";
+import type { Single } from "./ways-two-part.ts";
+import { leastBlend, otherSource } from "./ways-water.ts";
+import type { CompletedSource } from "./ways-water.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { Job, MixItem, Plan, Programme } from "./types.ts";
 import type { Computed } from "./verdict.ts";
@@ -45,10 +51,25 @@ export function planJob(job: Job, data: PlanData): Read<Plan> {
 
   const issues: Issue[] = [];
   const programmes: Programme[] = [];
-  for (const draft of draftsOf(setting, data.trade, issues)) {
-    const programme = finishProgramme(draft, setting, data.trade);
-    if (programme.ok) programmes.push(programme.value);
-    else issues.push(unsolved(nameOf(draft), programme.reason, programme.detail));
+  const settings = new Set<Setting>();
+  const finish = (draft: Draft): Programme | null => {
+    const programme = finishProgramme(draft, data.trade);
+    settings.add(draft.setting);
+    if (programme.ok) return programme.value;
+    issues.push(unsolved(draft.name, programme.reason, programme.detail));
+    return null;
+  };
+  const singles: Single[] = [];
+  for (const [draft, candidate] of draftsOf(setting, data, issues)) {
+    const programme = finish(draft);
+    if (programme === null) continue;
+    programmes.push(programme);
+    if (candidate !== null) singles.push({ candidate, draft, programme });
+  }
+  for (const pair of twoParts(setting, singles)) {
+    if (!pair.ok) issues.push(unsolved("two conditioners", pair.reason, pair.detail));
+    const programme = pair.ok && pair.value !== null ? finish(pair.value) : null;
+    if (programme?.meetsAim === true) programmes.push(programme);
   }
   const planned = programmes.find((p) => p.kind === "none");
   if (planned === undefined)
@@ -64,7 +85,7 @@ export function planJob(job: Job, data: PlanData): Read<Plan> {
     programmes: ranked,
     chosen: best?.id ?? null,
     ...filling,
-    sources: sourcesOfPlan({ programmes: ranked }, water, setting, data.trade),
+    sources: sourcesOfPlan({ programmes: ranked }, setting, [...settings], data.trade),
     issues,
     versions: { hardstand: HARDSTAND_VERSION, data: `${data.thermo.version}+${data.trade.version}` },
   };
@@ -92,17 +113,43 @@ function formOf<T extends { readonly id: string }>(item: MixItem, forms: readonl
   return forms.length === 1 ? (forms[0] ?? null) : null;
 }
 
-/** Nothing added, less water, and each conditioner at its least sufficient dose. */
-function draftsOf(setting: Setting, trade: TradeData, issues: Issue[]): readonly Draft[] {
-  const drafts: Draft[] = [asPlanned(setting)];
-  const keep = (name: string, draft: Computed<Draft | null>): void => {
+/** Every way out, conditioners at their least sufficient dose with what they were searched as. */
+function draftsOf(
+  setting: Setting,
+  { trade, thermo }: PlanData,
+  issues: Issue[],
+): readonly (readonly [Draft, Candidate | null])[] {
+  const drafts: (readonly [Draft, Candidate | null])[] = [[asPlanned(setting), null]];
+  const keep = (name: string, draft: Computed<Draft | null>, candidate: Candidate | null = null): void => {
     if (!draft.ok) issues.push(unsolved(name, draft.reason, draft.detail));
-    else if (draft.value !== null) drafts.push(draft.value);
+    else if (draft.value !== null) drafts.push([draft.value, candidate]);
   };
   keep("less water", lessWater(setting));
+  for (const source of completedSources(setting, thermo, issues)) {
+    drafts.push([otherSource(setting, source), null]);
+    keep(`blend with ${source.water.source}`, leastBlend(setting, source));
+  }
+  keep("let the iron settle", ironSettled(setting));
+  setting.mix.forEach((product, i) => {
+    keep(`more ${product.active.name}`, moreActive(setting, i));
+  });
+  for (const draft of otherFormsOf(setting, trade)) drafts.push([draft, null]);
   for (const candidate of candidatesOf(setting.job, trade))
-    keep(candidate.record.name, conditioned(setting, candidate));
+    keep(candidate.record.name, conditioned(setting, candidate), candidate);
   return drafts;
+}
+
+/** The job's further sources with their waters completed; one that cannot be is said and left out. */
+function completedSources(setting: Setting, thermo: ThermoData, issues: Issue[]): readonly CompletedSource[] {
+  return setting.job.otherWaters.flatMap((other): CompletedSource[] => {
+    const completed = completeWater(other.water, { thermo, temperature_C: setting.job.spray.temperature_C });
+    // What stands in the way of another source does not stand in the way of the plan.
+    for (const issue of completed.issues) {
+      const severity = issue.severity === "error" ? "warning" : issue.severity;
+      issues.push({ ...issue, path: issue.path.replace(/^water\b/, other.path), severity });
+    }
+    return completed.ok ? [{ other, water: completed.value }] : [];
+  });
 }
 
 /** The conditioners of the job, or every built-in chemistry in its first form. */
@@ -121,10 +168,6 @@ function candidatesOf(job: Job, trade: TradeData): readonly Candidate[] {
       return [{ ...found.value, choice }];
     return byId.ok ? [{ ...byId.value, choice }] : [];
   });
-}
-
-function nameOf(draft: Draft): string {
-  return draft.conditioner?.record.name ?? draft.kind;
 }
 
 /** A programme that could not be computed is said, never dropped in silence. */

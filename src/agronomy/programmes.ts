@@ -1,10 +1,12 @@
 import type { ConditionerRecord } from "./data-types.ts";
+import type { PricedAmount } from "./cost.ts";
 import { SEARCH_STOPS } from "./chemistry.ts";
 import type { Chemistry } from "./chemistry.ts";
 import { leastDose, roundDoseUp } from "./dose-search.ts";
+import { conditionerAmount, conditionerLabel } from "./filling.ts";
 import { fillTank } from "./tank.ts";
 import type { DosedConditioner, MixProduct, Tank } from "./tank.ts";
-import type { ConditionerChoice, Job, Remark } from "./types.ts";
+import type { ConditionerChoice, Job, OrderStep, Remark, WaterShare, WayKind } from "./types.ts";
 import { leastFree } from "./verdict.ts";
 import type { Computed } from "./verdict.ts";
 import type { Water } from "../water/index.ts";
@@ -16,13 +18,26 @@ export interface Candidate {
   readonly choice: ConditionerChoice | null;
 }
 
+/** Something to be done before the tank is filled. */
+export type Preparation = Omit<OrderStep, "step">;
+
 /** A programme before it is judged: what goes in and how much. */
 export interface Draft {
-  readonly kind: "none" | "less water" | "conditioner";
-  readonly conditioner: DosedConditioner | null;
+  readonly id: string;
+  readonly name: string;
+  readonly kind: WayKind;
+  /** The water and the products of this way; those of the plan unless the way changes them. */
+  readonly setting: Setting;
+  readonly conditioners: readonly DosedConditioner[];
   readonly volume_LPerHa: number;
   readonly tank: Tank;
+  readonly waters: readonly WaterShare[];
+  /** What it costs beyond the plan. */
+  readonly added: readonly PricedAmount[];
   readonly remarks: readonly Remark[];
+  readonly preparation: readonly Preparation[];
+  /** Each product's active per hectare against the plan [1], in the order of the mix; the aim is about the plan's. */
+  readonly rateFactors: readonly number[];
 }
 
 /** What the search works on. */
@@ -48,16 +63,40 @@ export function tankOf(
   return fillTank(setting.water, setting.mix, conditioners, spray, setting.chemistry.thermo);
 }
 
+/** Least free share of a tank of this setting, as the dose searches ask for it. */
+export function freeIn(
+  setting: Setting,
+  volume_LPerHa: number,
+  conditioners: readonly DosedConditioner[],
+): Computed<number | null> {
+  const tank = tankOf(setting, volume_LPerHa, conditioners);
+  return leastFree(tank, setting.chemistry, setting.job.aim.where, SEARCH_STOPS);
+}
+
+/** What a way is, as far as it differs from the tank as planned. */
+export type DraftParts = Pick<Draft, "id" | "name" | "kind"> & Partial<Omit<Draft, "setting" | "tank">>;
+
+/** A draft on a setting: the tank as planned but for the parts given. */
+export function draftOf(setting: Setting, parts: DraftParts): Draft {
+  const volume_LPerHa = parts.volume_LPerHa ?? setting.job.spray.volume_LPerHa;
+  const conditioners = parts.conditioners ?? [];
+  return {
+    setting,
+    waters: [{ water: setting.water.source, share: 1 }],
+    added: [],
+    remarks: [],
+    preparation: [],
+    rateFactors: setting.mix.map(() => 1),
+    ...parts,
+    conditioners,
+    volume_LPerHa,
+    tank: tankOf(setting, volume_LPerHa, conditioners),
+  };
+}
+
 /** The tank as planned, nothing added. */
 export function asPlanned(setting: Setting): Draft {
-  const volume_LPerHa = setting.job.spray.volume_LPerHa;
-  return {
-    kind: "none",
-    conditioner: null,
-    volume_LPerHa,
-    tank: tankOf(setting, volume_LPerHa, []),
-    remarks: [],
-  };
+  return draftOf(setting, { id: "none", name: "nothing added", kind: "none" });
 }
 
 /**
@@ -70,8 +109,7 @@ export function lessWater(setting: Setting): Computed<Draft | null> {
   const said = job.spray.leastVolume_LPerHa;
   const least = said ?? planned * LEAST_VOLUME_SHARE;
   if (least >= planned) return { ok: true, value: null };
-  const freeAt = (volume: number): Computed<number | null> =>
-    leastFree(tankOf(setting, volume, []), setting.chemistry, job.aim.where, SEARCH_STOPS);
+  const freeAt = (volume: number): Computed<number | null> => freeIn(setting, volume, []);
   const remarks: Remark[] = [];
   if (said === null) {
     remarks.push({
@@ -98,30 +136,36 @@ export function lessWater(setting: Setting): Computed<Draft | null> {
     volume = Math.max(least, Math.floor(lo / VOLUME_STEP_LPERHA) * VOLUME_STEP_LPERHA);
   }
   if (volume >= planned) return { ok: true, value: null };
-  return {
-    ok: true,
-    value: {
-      kind: "less water",
-      conditioner: null,
-      volume_LPerHa: volume,
-      tank: tankOf(setting, volume, []),
-      remarks,
-    },
-  };
+  const name = `less water: ${String(volume)} L/ha`;
+  const draft = draftOf(setting, {
+    id: "less-water",
+    name,
+    kind: "less water",
+    volume_LPerHa: volume,
+    remarks,
+  });
+  return { ok: true, value: draft };
+}
+
+/** Least and most dose [g of the form sold per L of spray] the search may try. */
+export function doseLimits({ record, formId, choice }: Candidate): {
+  readonly least: number;
+  readonly most: number;
+} {
+  const assay = (record.forms.find((f) => f.id === formId)?.assay_percent ?? 100) / 100;
+  const searchLimit = record.searchLimit.value_gPerL / assay;
+  const most = Math.min(choice?.mostDose_gPerL ?? searchLimit, searchLimit);
+  return { least: Math.min(choice?.leastDose_gPerL ?? 0, most), most };
 }
 
 /** One conditioner at the least dose that meets the aim, or at its best dose when none does. */
 export function conditioned(setting: Setting, candidate: Candidate): Computed<Draft> {
   const { job } = setting;
   const { record, formId, choice } = candidate;
-  const assay = (record.forms.find((f) => f.id === formId)?.assay_percent ?? 100) / 100;
-  const searchLimit = record.searchLimit.value_gPerL / assay;
-  const most = Math.min(choice?.mostDose_gPerL ?? searchLimit, searchLimit);
-  const least = Math.min(choice?.leastDose_gPerL ?? 0, most);
-  const volume_LPerHa = job.spray.volume_LPerHa;
+  const { least, most } = doseLimits(candidate);
   const dosed = (dose_gPerL: number): DosedConditioner => ({ record, formId, dose_gPerL });
   const freeAt = (dose: number): Computed<number | null> =>
-    leastFree(tankOf(setting, volume_LPerHa, [dosed(dose)]), setting.chemistry, job.aim.where, SEARCH_STOPS);
+    freeIn(setting, job.spray.volume_LPerHa, [dosed(dose)]);
 
   const found = leastDose(freeAt, job.aim.freeShare, least, most);
   if (!found.ok) return found;
@@ -149,12 +193,13 @@ export function conditioned(setting: Setting, candidate: Candidate): Computed<Dr
   const conditioner = dosed(dose);
   return {
     ok: true,
-    value: {
+    value: draftOf(setting, {
+      id: formId === record.forms[0]?.id ? record.id : `${record.id}.${formId}`,
+      name: conditionerLabel(conditioner),
       kind: "conditioner",
-      conditioner,
-      volume_LPerHa,
-      tank: tankOf(setting, volume_LPerHa, [conditioner]),
+      conditioners: [conditioner],
+      added: [{ ...conditionerAmount(conditioner), price: choice?.price ?? null }],
       remarks,
-    },
+    }),
   };
 }

@@ -73,14 +73,23 @@ export function judgeTank(
   };
 }
 
-/** Least free share over the actives whose binding can be computed, at one place; null when there is none. */
+/**
+ * Least free share over the actives whose binding can be computed, at one place; null when there is none.
+ *
+ * @param factors each active's amount against the plan [1], so that the share is one of the planned rate; 1 if left out
+ */
 export function leastFree(
   tank: Tank,
   chemistry: Chemistry,
   where: Place,
   stops: readonly number[],
+  factors: readonly number[] = [],
 ): Computed<number | null> {
-  const judged = tank.actives.filter((a) => a.component !== null && a.product.active.binding !== "none");
+  const judged = tank.actives.flatMap((a, i) =>
+    a.component === null || a.product.active.binding === "none"
+      ? []
+      : [{ component: a.component, factor: factors[i] ?? 1 }],
+  );
   if (judged.length === 0) return { ok: true, value: null };
   let equilibrium: Equilibrium;
   if (where === "in the tank") {
@@ -99,7 +108,8 @@ export function leastFree(
     }
     equilibrium = last.equilibrium;
   }
-  return { ok: true, value: Math.min(...judged.map((a) => sharesOf(equilibrium, a.component ?? "").free)) };
+  const shares = judged.map(({ component, factor }) => factor * sharesOf(equilibrium, component).free);
+  return { ok: true, value: Math.min(...shares) };
 }
 
 function tankState(equilibrium: Equilibrium): TankState {

@@ -6,6 +6,7 @@ import type {
   LeafShare,
   Place,
   Programme,
+  ProgrammePart,
   Share,
 } from "../agronomy/index.ts";
 import { amountText, costText, figure, inHundred, perHundred, timeText } from "./figures.ts";
@@ -81,16 +82,19 @@ export function clockText(clock: ClockShare): string {
   return `${parts.join("; ")}${clock.why === null ? "" : `. ${clock.why}`}`;
 }
 
-/** The dose of a programme in the unit it is measured in, and per litre of spray. */
+/** The dose of a programme in the unit it is measured in, and per litre of spray; both doses where there are two. */
 export function doseText(programme: Programme): string {
-  if (programme.dose === null) {
-    return programme.kind === "less water"
-      ? `${figure(programme.waterVolume_LPerHa)} L/ha of water`
-      : "nothing added";
+  const { parts, kind } = programme;
+  if (parts.length === 0) {
+    if (kind === "less water") return `${figure(programme.waterVolume_LPerHa)} L/ha of water`;
+    return kind === "none" ? "nothing added" : "no conditioner";
   }
-  const { value, unit } = programme.dose;
-  const shown = `${figure(value)} ${unit}`;
-  return unit === "g/L" ? shown : `${shown} (${figure(programme.dose_gPerL)} g/L)`;
+  return parts.map(partDoseText).join(" and ");
+}
+
+function partDoseText({ dose, dose_gPerL }: ProgrammePart): string {
+  const shown = `${figure(dose.value)} ${dose.unit}`;
+  return dose.unit === "g/L" ? shown : `${shown} (${figure(dose_gPerL)} g/L)`;
 }
 
 /** Least free share over the actives that have one, at a place. */
