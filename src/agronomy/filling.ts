@@ -2,9 +2,11 @@ import { cautionsFor } from "./cautions.ts";
 import { jarTest } from "./jar-test.ts";
 import { loads } from "./loads.ts";
 import type { MixAmount } from "./loads.ts";
-import { mixingOrder } from "./mixing-order.ts";
+import { groupsInOrder, mixingOrder } from "./mixing-order.ts";
 import type { OrderItem } from "./mixing-order.ts";
+import { orderDifferences } from "./order-differences.ts";
 import type { Draft, Preparation } from "./programmes.ts";
+import { sprayerFacts } from "./sprayer.ts";
 import type { DosedConditioner, MixProduct } from "./tank.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { Filling } from "./types.ts";
@@ -59,14 +61,17 @@ export function fillingOf(draft: Draft, trade: TradeData): Filling {
   ];
   const order: readonly Preparation[] = [...draft.preparation, ...mixingOrder(items, trade)];
   const spray = { volume_LPerHa: draft.volume_LPerHa, tank_L: job.spray.tank_L, area_ha: job.spray.area_ha };
+  const split = loads(spray, amounts);
   return {
     order: order.map((step, i) => ({ ...step, step: i + 1 })),
-    loads: loads(spray, amounts),
+    loads: split,
     jar: jarTest(job.spray.jar_L, amounts, draft.volume_LPerHa),
     cautions: cautionsFor(trade, {
       actives: mix.map((product) => product.active),
       conditioners: draft.conditioners,
     }),
+    differences: orderDifferences(groupsInOrder(items, trade), trade),
+    sprayer: sprayerFacts(job.spray, draft.volume_LPerHa, split),
   };
 }
 

@@ -1,10 +1,13 @@
 import { uncomputedPairs } from "../chem/index.ts";
-import { programmeCost } from "./cost.ts";
+import { moneyOf, programmeCost } from "./cost.ts";
+import type { Extent } from "./cost.ts";
 import { ammoniumSulfateRuleDose } from "./dose-rule.ts";
 import { conditionerLabel, fillingOf } from "./filling.ts";
+import { heldValue } from "./held-value.ts";
 import type { Draft } from "./programmes.ts";
 import { rulesOnActive, rulesOnProgramme, tankFacts } from "./rule-facts.ts";
 import type { RuleFacts } from "./fact-list.ts";
+import { holdingTimeOf } from "./sprayer.ts";
 import type { DosedConditioner } from "./tank.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { ActiveVerdict, PlannedDose, Programme, ProgrammePart, Remark, TankState } from "./types.ts";
@@ -24,8 +27,11 @@ export function finishProgramme(draft: Draft, trade: TradeData): Computed<Progra
     factsOf = state;
     return facts;
   };
-  const judged = judgeTank(draft.tank, setting.chemistry, job.spray.holdingTime_h, (active, state) =>
-    rulesOnActive(trade, factsAt(state), active, volume_LPerHa),
+  const judged = judgeTank(
+    draft.tank,
+    setting.chemistry,
+    holdingTimeOf(job.spray, volume_LPerHa),
+    (active, state) => rulesOnActive(trade, factsAt(state), active, volume_LPerHa),
   );
   if (!judged.ok) return judged;
   const { state, actives, path, drying } = judged.value;
@@ -53,6 +59,7 @@ export function finishProgramme(draft: Draft, trade: TradeData): Computed<Progra
       path,
       drying,
       cost: costOf(draft),
+      heldValue: heldValue(mix, actives, job.aim.where, (perHa) => moneyOf(perHa, extentOf(draft))),
       publishedRuleDose: ruleDoseOf(draft, trade),
       filling: fillingOf(draft, trade),
     },
@@ -112,9 +119,13 @@ function remarksOn(draft: Draft): readonly Remark[] {
 }
 
 /** What a draft costs beyond the plan, per hectare and per full load. */
-export function costOf({ setting, volume_LPerHa, added }: Draft): Programme["cost"] {
-  const { tank_L, area_ha } = setting.job.spray;
-  return programmeCost({ volume_LPerHa, load_L: Math.min(tank_L, volume_LPerHa * area_ha) }, added);
+export function costOf(draft: Draft): Programme["cost"] {
+  return programmeCost(extentOf(draft), draft.added);
+}
+
+function extentOf({ setting, volume_LPerHa }: Draft): Extent {
+  const { tank_L, area_ha, seasonArea_ha } = setting.job.spray;
+  return { volume_LPerHa, load_L: Math.min(tank_L, volume_LPerHa * area_ha), seasonArea_ha };
 }
 
 /** The published cation formula, beside ammonium sulfate only: a reference line, never mixed with our dose. */

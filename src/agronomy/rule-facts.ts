@@ -5,6 +5,7 @@ import type { RuleRecord } from "./data-types.ts";
 import type { RuleFacts } from "./fact-list.ts";
 import { findFormulation } from "./find.ts";
 import type { Setting } from "./programmes.ts";
+import { holdingTimeOf } from "./sprayer.ts";
 import { factsAskedBy, isAboutActive, judgeRules } from "./rules.ts";
 import type { DosedConditioner, MixProduct, TankActive } from "./tank.ts";
 import type { TradeData } from "./trade-data.ts";
@@ -51,7 +52,7 @@ export function tankFacts(
     "mix.mixingGroups": groups,
     "mix.products": mix.length,
     "mix.feeds": [],
-    "holding.time_h": job.spray.holdingTime_h,
+    "holding.time_h": holdingTimeOf(job.spray, volume_LPerHa),
     "rate.volume_LPerHa": volume_LPerHa,
     "site.volatilityRules": job.site.volatilityRules,
     "tank.pH": state.pH,

@@ -62,6 +62,8 @@ function addProgramme(programme: Programme, keys: Set<string>): void {
   if (programme.publishedRuleDose !== null) keys.add(programme.publishedRuleDose.source);
   for (const caution of programme.filling.cautions) keys.add(caution.source);
   for (const step of programme.filling.order) keys.add(step.source);
+  for (const difference of programme.filling.differences) for (const key of difference.sources) keys.add(key);
+  for (const fact of programme.filling.sprayer) if (fact.source !== null) keys.add(fact.source);
   for (const active of programme.actives) {
     for (const rule of active.rules) keys.add(rule.source);
     for (const key of active.byClock.sources) keys.add(key);

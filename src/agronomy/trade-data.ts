@@ -29,11 +29,12 @@ export interface OrderRule extends Provenance {
   readonly evidence: Evidence;
 }
 
-/** A point on which sources disagree; said when products of both groups are in the tank. */
-export interface OrderDifference extends Provenance {
+/** A published mixing order as mixing groups; those of one step go in together. */
+export interface OrderSequence extends Provenance {
   readonly id: string;
-  readonly groups: readonly string[];
-  readonly text: string;
+  /** Short name for a sentence. */
+  readonly who: string;
+  readonly steps: readonly (readonly string[])[];
 }
 
 /** Formulation types and the order of mixing. */
@@ -52,7 +53,9 @@ export interface Formulations {
   };
   /** In the order of filling. */
   readonly order: readonly OrderRule[];
-  readonly differences: readonly OrderDifference[];
+  readonly sequences: readonly OrderSequence[];
+  /** What the products of a mixing group are called in a sentence. */
+  readonly groupNames: Readonly<Record<string, string>>;
 }
 
 /** A caution and when it is said. */

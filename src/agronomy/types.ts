@@ -203,6 +203,14 @@ export interface PlannedDose {
   readonly unit: "g/L" | "kg/100 L" | "L/100 L";
 }
 
+/** Amounts in the job's currency; null: not known, because a price or the season's area is missing. */
+export interface Money {
+  readonly perHa: number | null;
+  /** Per full load, or the only one. */
+  readonly perLoad: number | null;
+  readonly perSeason: number | null;
+}
+
 /** What kind of way out a programme is. */
 export type WayKind =
   | "none"
@@ -259,7 +267,10 @@ export interface Programme {
   readonly actives: readonly ActiveVerdict[];
   readonly path: readonly DryingStep[];
   readonly drying: DryingEnd;
-  readonly cost: { readonly perHa: number | null; readonly perLoad: number | null };
+  /** What it costs beyond the plan. */
+  readonly cost: Money;
+  /** Price of the active still held where the aim is judged. */
+  readonly heldValue: Money;
   readonly publishedRuleDose: {
     readonly dose_gPerL: number;
     readonly text: string;
@@ -275,6 +286,17 @@ export interface Filling {
   readonly loads: Loads;
   readonly jar: readonly JarAmount[];
   readonly cautions: readonly Caution[];
+  /** Where published mixing orders put two of these products the other way round. */
+  readonly differences: readonly OrderDifferenceShown[];
+  /** What the sprayer of the job means for these loads; empty when nothing was said of it. */
+  readonly sprayer: readonly Remark[];
+}
+
+/** A point on which published mixing orders differ. */
+export interface OrderDifferenceShown {
+  readonly text: string;
+  /** Keys of the orders compared. */
+  readonly sources: readonly string[];
 }
 
 /** Something worth saying about a programme, as a code with the numbers that go into the sentence. */
@@ -334,6 +356,8 @@ export interface JarAmount {
   readonly unit: "mL" | "g";
   /** How to measure it when it is too small to measure directly; null otherwise. */
   readonly how: string | null;
+  /** How to measure it with spoons and a kitchen scale; null where a scale or a jug does. */
+  readonly spoons: string | null;
 }
 
 export interface SourceUsed {
@@ -366,6 +390,8 @@ export interface Plan {
   readonly loads: Loads;
   readonly jar: readonly JarAmount[];
   readonly cautions: readonly Caution[];
+  readonly differences: readonly OrderDifferenceShown[];
+  readonly sprayer: readonly Remark[];
   readonly sources: readonly SourceUsed[];
   readonly issues: readonly Issue[];
   readonly versions: { readonly hardstand: string; readonly data: string };

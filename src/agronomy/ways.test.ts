@@ -131,7 +131,7 @@ describe("another source and a blend", () => {
 
   test("no price is no known cost, and a water that is too hard itself is not blended", () => {
     const free_ = planOf(jobOf({ "other waters": [RAIN] }));
-    expect(wayOf(free_, "other source")?.cost).toEqual({ perHa: null, perLoad: null });
+    expect(wayOf(free_, "other source")?.cost).toEqual({ perHa: null, perLoad: null, perSeason: null });
     const hard = planOf(jobOf({ "other waters": [{ source: "Second bore", readings: HARD }] }));
     expect(wayOf(hard, "blend")).toBeUndefined();
     expect(wayOf(hard, "other source")?.meetsAim).toBe(false);
