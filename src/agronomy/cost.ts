@@ -1,4 +1,5 @@
 import type { MixAmount } from "./loads.ts";
+import type { Money } from "./types.ts";
 
 /** Price of a product by mass or by volume, in the job's currency. */
 export interface Price {
@@ -11,29 +12,38 @@ export interface PricedAmount extends MixAmount {
   readonly price: Price | null;
 }
 
-/** Cost in the job's currency; null: not known, because a price is missing or cannot be applied. */
-export interface Cost {
-  readonly perHa: number | null;
-  readonly perLoad: number | null;
+/** What amounts per hectare are turned into amounts per load and per season by. */
+export interface Extent {
+  readonly volume_LPerHa: number;
+  /** Volume of the load `perLoad` is asked for. */
+  readonly load_L: number;
+  /** Ground sprayed like this in a season; null when not said. */
+  readonly seasonArea_ha: number | null;
+}
+
+/** An amount per hectare with what it comes to per load and per season; all null when it is not known. */
+export function moneyOf(perHa: number | null, extent: Extent): Money {
+  if (perHa === null) return { perHa: null, perLoad: null, perSeason: null };
+  const { volume_LPerHa, load_L, seasonArea_ha } = extent;
+  return {
+    perHa,
+    perLoad: (perHa * load_L) / volume_LPerHa,
+    perSeason: seasonArea_ha === null ? null : perHa * seasonArea_ha,
+  };
 }
 
 /**
- * Cost of what a programme adds, per hectare and per load. Nothing added costs nothing; one missing price makes the
+ * Cost of what a programme adds, per hectare, per load and per season. Nothing added costs nothing; one missing price makes the
  * whole not known, never zero.
- *
- * @param spray volume per hectare, and the volume of the load `perLoad` is asked for
  */
-export function programmeCost(
-  spray: { readonly volume_LPerHa: number; readonly load_L: number },
-  added: readonly PricedAmount[],
-): Cost {
+export function programmeCost(extent: Extent, added: readonly PricedAmount[]): Money {
   let perHa = 0;
   for (const item of added) {
-    const cost = costPerHa(item, spray.volume_LPerHa);
-    if (cost === null) return { perHa: null, perLoad: null };
+    const cost = costPerHa(item, extent.volume_LPerHa);
+    if (cost === null) return moneyOf(null, extent);
     perHa += cost;
   }
-  return { perHa, perLoad: (perHa * spray.load_L) / spray.volume_LPerHa };
+  return moneyOf(perHa, extent);
 }
 
 function costPerHa(item: PricedAmount, volume_LPerHa: number): number | null {

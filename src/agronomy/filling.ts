@@ -2,14 +2,16 @@ import { cautionsFor } from "./cautions.ts";
 import { jarTest } from "./jar-test.ts";
 import { loads } from "./loads.ts";
 import type { MixAmount } from "./loads.ts";
-import { mixingOrder } from "./mixing-order.ts";
+import { groupsInOrder, mixingOrder } from "./mixing-order.ts";
 import type { OrderItem } from "./mixing-order.ts";
-import type { Draft, Setting } from "./programmes.ts";
+import { orderDifferences } from "./order-differences.ts";
+import type { Draft, Preparation } from "./programmes.ts";
+import { sprayerFacts } from "./sprayer.ts";
 import type { DosedConditioner, MixProduct } from "./tank.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { Filling } from "./types.ts";
 
-/** What goes into the tank besides water, in the order of the job: conditioner first. */
+/** What goes into the tank besides water, in the order of the job: conditioners first. */
 export function amountsOf(draft: Draft, mix: readonly MixProduct[]): readonly MixAmount[] {
   const products = mix.map((product, i): MixAmount => {
     const { rate } = product.item;
@@ -19,7 +21,7 @@ export function amountsOf(draft: Draft, mix: readonly MixProduct[]): readonly Mi
       perHa: { value: rate.value, unit: rate.per },
     };
   });
-  return draft.conditioner === null ? products : [conditionerAmount(draft.conditioner), ...products];
+  return [...draft.conditioners.map(conditionerAmount), ...products];
 }
 
 /** A conditioner's dose as an amount per litre of spray. */
@@ -40,32 +42,36 @@ export function conditionerLabel({ record, formId }: DosedConditioner): string {
 }
 
 /** Order, loads, jar test and cautions of one programme. */
-export function fillingOf(draft: Draft, setting: Setting, trade: TradeData): Filling {
-  const { job, mix } = setting;
+export function fillingOf(draft: Draft, trade: TradeData): Filling {
+  const { job, mix } = draft.setting;
   const amounts = amountsOf(draft, mix);
-  const items: OrderItem[] = mix.map((product, i) => ({
-    product: productId(product, i),
-    label: productLabel(product),
-    kind: "product",
-    formulation: product.item.formulation,
-  }));
-  if (draft.conditioner !== null) {
-    items.unshift({
-      product: draft.conditioner.record.id,
-      label: conditionerLabel(draft.conditioner),
-      kind: "conditioner",
-      mixingGroup: draft.conditioner.record.mixingGroup,
-    });
-  }
+  const items: readonly OrderItem[] = [
+    ...draft.conditioners.map((conditioner) => ({
+      product: conditioner.record.id,
+      label: conditionerLabel(conditioner),
+      kind: "conditioner" as const,
+      mixingGroup: conditioner.record.mixingGroup,
+    })),
+    ...mix.map((product, i) => ({
+      product: productId(product, i),
+      label: productLabel(product),
+      kind: "product" as const,
+      formulation: product.item.formulation,
+    })),
+  ];
+  const order: readonly Preparation[] = [...draft.preparation, ...mixingOrder(items, trade)];
   const spray = { volume_LPerHa: draft.volume_LPerHa, tank_L: job.spray.tank_L, area_ha: job.spray.area_ha };
+  const split = loads(spray, amounts);
   return {
-    order: mixingOrder(items, trade),
-    loads: loads(spray, amounts),
+    order: order.map((step, i) => ({ ...step, step: i + 1 })),
+    loads: split,
     jar: jarTest(job.spray.jar_L, amounts, draft.volume_LPerHa),
     cautions: cautionsFor(trade, {
       actives: mix.map((product) => product.active),
-      conditioners: draft.conditioner === null ? [] : [draft.conditioner],
+      conditioners: draft.conditioners,
     }),
+    differences: orderDifferences(groupsInOrder(items, trade), trade),
+    sprayer: sprayerFacts(job.spray, draft.volume_LPerHa, split),
   };
 }
 

@@ -1,12 +1,16 @@
 import { uncomputedPairs } from "../chem/index.ts";
-import { programmeCost } from "./cost.ts";
+import { moneyOf, programmeCost } from "./cost.ts";
+import type { Extent } from "./cost.ts";
 import { ammoniumSulfateRuleDose } from "./dose-rule.ts";
-import { conditionerAmount, conditionerLabel, fillingOf } from "./filling.ts";
-import type { Draft, Setting } from "./programmes.ts";
+import { conditionerLabel, fillingOf } from "./filling.ts";
+import { heldValue } from "./held-value.ts";
+import type { Draft } from "./programmes.ts";
 import { rulesOnActive, rulesOnProgramme, tankFacts } from "./rule-facts.ts";
 import type { RuleFacts } from "./fact-list.ts";
+import { holdingTimeOf } from "./sprayer.ts";
+import type { DosedConditioner } from "./tank.ts";
 import type { TradeData } from "./trade-data.ts";
-import type { ActiveVerdict, Place, PlannedDose, Programme, Remark, TankState } from "./types.ts";
+import type { ActiveVerdict, PlannedDose, Programme, ProgrammePart, Remark, TankState } from "./types.ts";
 import { judgeTank, leastOfDraws } from "./verdict.ts";
 import type { ProgrammeDraws } from "./bands/programme-draws.ts";
 import type { Computed } from "./verdict.ts";
@@ -20,16 +24,13 @@ export interface FinishedProgramme {
 }
 
 /** Judges a draft in full: answers, rules, cost, and how to fill. */
-export function finishProgramme(
-  draft: Draft,
-  setting: Setting,
-  trade: TradeData,
-): Computed<FinishedProgramme> {
+export function finishProgramme(draft: Draft, trade: TradeData): Computed<FinishedProgramme> {
+  const { setting, volume_LPerHa } = draft;
   const { job, mix } = setting;
-  let facts: RuleFacts = {};
+  let facts: readonly RuleFacts[] = [];
   let factsOf: TankState | null = null;
-  const factsAt = (state: TankState): RuleFacts => {
-    if (factsOf !== state) facts = tankFacts(setting, trade, draft.volume_LPerHa, draft.conditioner, state);
+  const factsAt = (state: TankState): readonly RuleFacts[] => {
+    if (factsOf !== state) facts = tankFacts(setting, trade, volume_LPerHa, draft.conditioners, state);
     factsOf = state;
     return facts;
   };
@@ -37,44 +38,42 @@ export function finishProgramme(
     draft.tank,
     setting.chemistry,
     setting.drawn,
-    job.spray.holdingTime_h,
-    (active, state) => rulesOnActive(trade, factsAt(state), active, draft.volume_LPerHa),
+    holdingTimeOf(job.spray, volume_LPerHa),
+    (active, state) => rulesOnActive(trade, factsAt(state), active, volume_LPerHa),
   );
   if (!judged.ok) return judged;
   const { state, actives, path, drying, draws } = judged.value;
   const confidence =
-    draws === null ? null : shareMeeting(leastOfDraws(draws, job.aim.where), job.aim.freeShare);
-  const reasons = rulesOnProgramme(trade, factsAt(state), mix, draft.volume_LPerHa);
-  return {
-    ok: true,
-    value: {
-      draws,
-      programme: {
-        id: idOf(draft),
-        conditioner: draft.conditioner?.record.id ?? "none",
-        name: nameOf(draft),
-        kind: draft.kind,
-        dose: plannedDose(draft),
-        dose_gPerL: draft.conditioner?.dose_gPerL ?? 0,
-        waterVolume_LPerHa: draft.volume_LPerHa,
-        meetsAim:
-          confidence === null
-            ? meetsAim(actives, job.aim.where, job.aim.freeShare)
-            : confidence >= job.aim.confidence,
-        confidence,
-        blocked: reasons.some((reason) => reason.level === "block"),
-        reasons,
-        remarks: [...draft.remarks, ...remarksOn(draft, setting)],
-        tank: state,
-        actives,
-        path,
-        drying,
-        cost: costOf(draft, setting),
-        publishedRuleDose: ruleDoseOf(draft, setting, trade),
-        filling: fillingOf(draft, setting, trade),
-      },
-    },
+    draws === null
+      ? null
+      : shareMeeting(leastOfDraws(draws, job.aim.where, draft.tank, draft.rateFactors), job.aim.freeShare);
+  const reasons = rulesOnProgramme(trade, factsAt(state), mix, volume_LPerHa);
+  const parts = draft.conditioners.map(partOf);
+  const programme: Programme = {
+    id: draft.id,
+    conditioner: parts.length === 0 ? "none" : parts.map((part) => part.conditioner).join(" + "),
+    name: draft.name,
+    kind: draft.kind,
+    dose: parts.length === 1 ? (parts[0]?.dose ?? null) : null,
+    dose_gPerL: parts.reduce((sum, part) => sum + part.dose_gPerL, 0),
+    parts,
+    waters: draft.waters,
+    waterVolume_LPerHa: volume_LPerHa,
+    meetsAim: confidence === null ? meetsAim(actives, draft) : confidence >= job.aim.confidence,
+    confidence,
+    blocked: reasons.some((reason) => reason.level === "block"),
+    reasons,
+    remarks: [...draft.remarks, ...remarksOn(draft)],
+    tank: state,
+    actives,
+    path,
+    drying,
+    cost: costOf(draft),
+    heldValue: heldValue(mix, actives, job.aim.where, (perHa) => moneyOf(perHa, extentOf(draft))),
+    publishedRuleDose: ruleDoseOf(draft, trade),
+    filling: fillingOf(draft, trade),
   };
+  return { ok: true, value: { programme, draws } };
 }
 
 /** Share of draws that reach the aim. */
@@ -84,21 +83,17 @@ function shareMeeting(values: Float64Array, aim: number): number {
   return met / values.length;
 }
 
-function idOf(draft: Draft): string {
-  if (draft.conditioner === null) return draft.kind === "none" ? "none" : "less-water";
-  const { record, formId } = draft.conditioner;
-  return formId === record.forms[0]?.id ? record.id : `${record.id}.${formId}`;
-}
-
-function nameOf(draft: Draft): string {
-  if (draft.conditioner !== null) return conditionerLabel(draft.conditioner);
-  return draft.kind === "none" ? "nothing added" : `less water: ${String(draft.volume_LPerHa)} L/ha`;
+function partOf(conditioner: DosedConditioner): ProgrammePart {
+  return {
+    conditioner: conditioner.record.id,
+    name: conditionerLabel(conditioner),
+    dose: plannedDose(conditioner),
+    dose_gPerL: conditioner.dose_gPerL,
+  };
 }
 
 /** Dose as it is measured: litres per 100 L for a liquid, g/L or kg per 100 L for a solid. */
-function plannedDose(draft: Draft): PlannedDose | null {
-  if (draft.conditioner === null) return null;
-  const { record, formId, dose_gPerL } = draft.conditioner;
+function plannedDose({ record, formId, dose_gPerL }: DosedConditioner): PlannedDose {
   const density = record.forms.find((f) => f.id === formId)?.density_gPerMl ?? null;
   const clean = (value: number): number => Number(value.toPrecision(3));
   if (density !== null) return { value: clean(dose_gPerL / density / 10), unit: "L/100 L" };
@@ -107,30 +102,35 @@ function plannedDose(draft: Draft): PlannedDose | null {
     : { value: clean(dose_gPerL), unit: "g/L" };
 }
 
-/** True when every active whose binding is known keeps the share aimed for; null when none is known. */
-function meetsAim(actives: readonly ActiveVerdict[], where: Place, aim: number): boolean | null {
-  const shares = actives
-    .map((a) => (where === "in the tank" ? a.inTank.free : a.onLeaf.free))
-    .filter((free) => free !== null);
-  return shares.length === 0 ? null : shares.every((free) => free >= aim);
+/**
+ * True when every active whose binding is known keeps the share of the planned rate aimed for; null when none is known.
+ * A form that does not ionise, such as an ester, leaves metals nothing to hold.
+ */
+function meetsAim(actives: readonly ActiveVerdict[], draft: Draft): boolean | null {
+  const { where, freeShare } = draft.setting.job.aim;
+  const shares = actives.flatMap((active, i): readonly number[] => {
+    const { free } = where === "in the tank" ? active.inTank : active.onLeaf;
+    if (free !== null) return [free * (draft.rateFactors[i] ?? 1)];
+    return draft.kind === "other form" && draft.setting.mix[i]?.form?.dissociates === false ? [1] : [];
+  });
+  return shares.length === 0 ? null : shares.every((free) => free >= freeShare);
 }
 
-function remarksOn(draft: Draft, setting: Setting): readonly Remark[] {
+function remarksOn(draft: Draft): readonly Remark[] {
   const remarks: Remark[] = [];
-  const record = draft.conditioner?.record;
-  for (const note of record?.notes ?? []) {
+  for (const note of draft.conditioners.flatMap(({ record }) => record.notes)) {
     remarks.push({ code: "conditioner-note", text: note.text, evidence: note.evidence, source: note.source });
   }
-  const environment = record?.environment ?? null;
-  if (environment !== null) {
-    remarks.push({
-      code: "conditioner-environment",
-      text: environment.text,
-      evidence: environment.fromMemory ? "common practice" : "published rule",
-      source: environment.source,
-    });
+  for (const { record } of draft.conditioners) {
+    if (record.environment === null) continue;
+    const { text, fromMemory, source } = record.environment;
+    const evidence = fromMemory ? "common practice" : "published rule";
+    remarks.push({ code: "conditioner-environment", text, evidence, source });
   }
-  for (const pair of uncomputedPairs(setting.chemistry.thermo, Object.keys(draft.tank.totals_molPerL))) {
+  for (const pair of uncomputedPairs(
+    draft.setting.chemistry.thermo,
+    Object.keys(draft.tank.totals_molPerL),
+  )) {
     remarks.push({
       code: "binding-not-computed",
       text: `Binding of ${pair.metal} by ${pair.ligand} is not computed: ${pair.why}`,
@@ -141,23 +141,20 @@ function remarksOn(draft: Draft, setting: Setting): readonly Remark[] {
   return remarks;
 }
 
-function costOf(draft: Draft, setting: Setting): Programme["cost"] {
-  const { job } = setting;
-  const spray = {
-    volume_LPerHa: draft.volume_LPerHa,
-    load_L: Math.min(job.spray.tank_L, draft.volume_LPerHa * job.spray.area_ha),
-  };
-  if (draft.conditioner === null) return programmeCost(spray, []);
-  const { record } = draft.conditioner;
-  const choice = job.conditioners?.find(
-    (c) => c.chemistry === record.id && (c.form === null || c.form === draft.conditioner?.formId),
-  );
-  return programmeCost(spray, [{ ...conditionerAmount(draft.conditioner), price: choice?.price ?? null }]);
+/** What a draft costs beyond the plan, per hectare and per full load. */
+export function costOf(draft: Draft): Programme["cost"] {
+  return programmeCost(extentOf(draft), draft.added);
+}
+
+function extentOf({ setting, volume_LPerHa }: Draft): Extent {
+  const { tank_L, area_ha, seasonArea_ha } = setting.job.spray;
+  return { volume_LPerHa, load_L: Math.min(tank_L, volume_LPerHa * area_ha), seasonArea_ha };
 }
 
 /** The published cation formula, beside ammonium sulfate only: a reference line, never mixed with our dose. */
-function ruleDoseOf(draft: Draft, setting: Setting, trade: TradeData): Programme["publishedRuleDose"] {
-  if (draft.conditioner?.record.id !== AMMONIUM_SULFATE) return null;
+function ruleDoseOf(draft: Draft, trade: TradeData): Programme["publishedRuleDose"] {
+  const { setting } = draft;
+  if (!draft.conditioners.some(({ record }) => record.id === AMMONIUM_SULFATE)) return null;
   const { totals_molPerL } = setting.water;
   const measured = new Set(
     setting.job.water.readings.filter((r) => r.measured.kind !== "not measured").map((r) => r.parameter),

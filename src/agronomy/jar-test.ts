@@ -1,4 +1,5 @@
 import { HardstandError } from "../units/index.ts";
+import { withSpoons } from "./jar-spoons.ts";
 import type { MixAmount } from "./loads.ts";
 import type { JarAmount } from "./types.ts";
 
@@ -26,7 +27,14 @@ export function jarTest(
     throw new HardstandError("jar-invalid", "jarTest", { jar_L, volume_LPerHa });
   return amounts.map((item): JarAmount => {
     const { amount, unit } = inJar(item, jar_L, volume_LPerHa);
-    return { product: item.product, label: item.label, amount, unit, how: dilutionFor(amount, unit, jar_L) };
+    return {
+      product: item.product,
+      label: item.label,
+      amount,
+      unit,
+      how: dilutionFor(amount, unit, jar_L),
+      spoons: withSpoons(amount, unit, jar_L),
+    };
   });
 }
 

@@ -1,5 +1,5 @@
 import { readQuantity } from "../units/index.ts";
-import type { Content } from "../units/index.ts";
+import type { Content, PerLitreOrKilogram } from "../units/index.ts";
 import type { ActiveForm, ActiveRecord } from "./data-types.ts";
 import { findActive, findActiveForm, findFormulation } from "./find.ts";
 import { describe, isMissing, openFields, textOf } from "./job-fields.ts";
@@ -7,7 +7,7 @@ import type { Fields, IssueList, JobIssueCode } from "./job-fields.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { MixItem } from "./types.ts";
 
-const KEYS = ["active", "form", "strength", "rate", "formulation", "name", "price"];
+const KEYS = ["active", "form", "strength", "rate", "formulation", "name", "price", "most rate"];
 
 /** Reads the products of the mix; null when there is none that can be used. */
 export function readMix(top: Fields, trade: TradeData, issues: IssueList): readonly MixItem[] | null {
@@ -58,6 +58,7 @@ function readItem(entry: unknown, path: string, trade: TradeData, issues: IssueL
         content.per === "L" ? "a rate by volume, such as 2 L/ha" : "a rate by mass, such as 0.5 kg/ha",
     });
   }
+  const mostRate = readMostRate(fields, rate, issues);
   if (active === null || content === undefined || rate === undefined || formulation === null) return null;
   const basis = basisOf(content, active, form, fields, issues);
   return {
@@ -68,8 +69,30 @@ function readItem(entry: unknown, path: string, trade: TradeData, issues: IssueL
     formulation,
     name,
     price: price?.value ?? null,
+    mostRate,
     path,
   };
+}
+
+/** Highest rate of the label, in the unit of the planned one; null when left out or not usable. */
+function readMostRate(
+  fields: Fields,
+  rate: PerLitreOrKilogram | undefined,
+  issues: IssueList,
+): number | null {
+  if (fields.get("most rate") === undefined) return null;
+  const most = issues.take(readQuantity(fields.get("most rate"), "rate", fields.at("most rate")));
+  if (most === undefined || rate === undefined) return null;
+  if (most.per === rate.per && most.value >= rate.value) return most.value;
+  issues.add(
+    most.per === rate.per ? "most-rate-below-rate" : "rate-does-not-fit-strength",
+    fields.at("most rate"),
+    {
+      received: `${describe(fields.get("most rate"))} with a rate of ${describe(fields.get("rate"))}`,
+      expected: `at least the planned rate, in ${rate.per}/ha`,
+    },
+  );
+  return null;
 }
 
 /** Says that a name is not in the data, with the nearest ones. */

@@ -6,7 +6,7 @@ import type { Job } from "./types.ts";
 /** Jar [L] taken when the job does not say. Common practice, no published source. */
 export const USUAL_JAR_L = 1;
 
-type Amount = "volume per area" | "volume" | "area" | "temperature" | "time" | "share";
+type Amount = "volume per area" | "volume" | "area" | "temperature" | "time" | "share" | "flow";
 
 /** What a key of the spray block holds, and beyond which bounds it is a slip. Common practice, no published source. */
 interface SprayKey {
@@ -94,6 +94,42 @@ const KEYS: Readonly<Record<string, SprayKey>> = {
     likely: [0.05, 20],
     slip: "Is it mL or L?",
   },
+  "season area": {
+    dimension: "area",
+    needed: false,
+    example: "400 ha",
+    unit: "ha",
+    possible: [1e-4, 1e7],
+    likely: [0.005, 100_000],
+    slip: "Is it ha, summed over the passes of a season?",
+  },
+  "dead volume": {
+    dimension: "volume",
+    needed: false,
+    example: "15 L",
+    unit: "L",
+    possible: [0.001, 5000],
+    likely: [0.1, 200],
+    slip: "Is it what stays in the machine when it runs dry, in L?",
+  },
+  hopper: {
+    dimension: "volume",
+    needed: false,
+    example: "30 L",
+    unit: "L",
+    possible: [0.1, 2000],
+    likely: [5, 200],
+    slip: "Is it what the hopper holds, in L?",
+  },
+  output: {
+    dimension: "flow",
+    needed: false,
+    example: "45 L/min",
+    unit: "L/min",
+    possible: [0.01, 2000],
+    likely: [0.3, 400],
+    slip: "Is it L/min of all nozzles together?",
+  },
 };
 
 /** Reads the spray block; null when it cannot be used. */
@@ -110,6 +146,10 @@ export function readSpray(top: Fields, issues: IssueList): Job["spray"] | null {
   const humidity = value("humidity");
   const holdingTime_h = value("holding time");
   const jar_L = value("jar") ?? USUAL_JAR_L;
+  const seasonArea_ha = value("season area");
+  const deadVolume_L = value("dead volume");
+  const hopper_L = value("hopper");
+  const output_LPerMin = value("output");
   if (volume_LPerHa === null || tank_L === null || area_ha === null) return null;
   if (leastVolume_LPerHa !== null && leastVolume_LPerHa > volume_LPerHa) {
     issues.add("least-volume-above-volume", fields.at("least volume"), {
@@ -126,6 +166,10 @@ export function readSpray(top: Fields, issues: IssueList): Job["spray"] | null {
     humidity,
     holdingTime_h,
     jar_L,
+    seasonArea_ha,
+    deadVolume_L,
+    hopper_L,
+    output_LPerMin,
   };
 }
 

@@ -81,6 +81,7 @@ test("a sound job reads without a word, in internal units", () => {
       formulation: "SL",
       name: null,
       price: null,
+      mostRate: null,
       path: "mix[0]",
     },
   ]);
@@ -98,7 +99,12 @@ test("what is left out is not known, never zero and never no", () => {
     humidity: null,
     holdingTime_h: null,
     jar_L: 1,
+    seasonArea_ha: null,
+    deadVolume_L: null,
+    hopper_L: null,
+    output_LPerMin: null,
   });
+  expect(job.value.otherWaters).toEqual([]);
   expect(job.value.site).toEqual({ volatilityRules: null });
   expect(job.value.aim).toEqual({
     freeShare: USUAL_FREE_SHARE,

@@ -7,6 +7,7 @@ import { IssueList, describe, isMissing, openFields, textOf } from "./job-fields
 import type { Fields } from "./job-fields.ts";
 import { readMix } from "./job-mix.ts";
 import { readSpray } from "./job-spray.ts";
+import { readOtherWaters } from "./job-waters.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { Job, Place, Site } from "./types.ts";
 
@@ -23,7 +24,7 @@ export const USUAL_FREE_SHARE = 0.95;
 /** Confidence aimed at when the job does not say. Common practice, no published source. */
 export const USUAL_CONFIDENCE = 0.9;
 
-const KEYS = ["hardstand", "title", "water", "spray", "mix", "conditioners", "aim", "site"];
+const KEYS = ["hardstand", "title", "water", "other waters", "spray", "mix", "conditioners", "aim", "site"];
 const PLACES: readonly Place[] = ["in the tank", "on the leaf"];
 
 /**
@@ -42,6 +43,7 @@ export function readJob(document: unknown, context: { readonly trade: TradeData 
   const water = isMissing(top, "water", "a water test", issues)
     ? undefined
     : issues.take(readWaterTest(top.get("water"), "water"));
+  const otherWaters = readOtherWaters(top, water?.source ?? null, issues);
   const spray = readSpray(top, issues);
   const mix = readMix(top, context.trade, issues);
   const conditioners = readConditioners(top, context.trade, issues);
@@ -49,7 +51,11 @@ export function readJob(document: unknown, context: { readonly trade: TradeData 
   const site = readSite(top, issues);
   if (issues.blocks || water === undefined || spray === null || mix === null)
     return { ok: false, issues: issues.all };
-  return { ok: true, value: { title, water, spray, mix, conditioners, aim, site }, issues: issues.all };
+  return {
+    ok: true,
+    value: { title, water, otherWaters, spray, mix, conditioners, aim, site },
+    issues: issues.all,
+  };
 }
 
 const KEYS_OF_WATER_ALONE = ["hardstand", "title", "water"];

@@ -28,24 +28,32 @@ const BAGS = "water-soluble-bag";
  * the rest of the water. The label overrules it, and a jar test overrules both.
  */
 export function mixingOrder(items: readonly OrderItem[], trade: TradeData): readonly OrderStep[] {
-  const rules = trade.formulations.order;
-  const placed = items
-    .map((item): Placed => {
-      const group = groupOf(item, trade);
-      const rank = rules.findIndex((rule) => rule.group === group);
-      return { item, group, rank: rank === -1 ? rules.length : rank };
-    })
-    .sort((a, b) => a.rank - b.rank);
-  const groups = new Set(placed.map((p) => p.group));
+  const placed = placedItems(items, trade);
   const drafts: Draft[] = [firstWater(trade)];
   placed.forEach((entry, i) => {
-    drafts.push(addStep(entry, rules, trade, groups));
+    drafts.push(addStep(entry, trade.formulations.order));
     const next = placed[i + 1];
     if (entry.group === BAGS && next?.group !== BAGS) drafts.push(waitForBags());
     if (entry.group === "conditioner" && next?.group !== "conditioner") drafts.push(waitForConditioner());
   });
   drafts.push(topUp());
   return drafts.map((draft, i) => ({ step: i + 1, ...draft }));
+}
+
+/** Mixing groups of what goes in, in the order of filling; what has no known group is left out. */
+export function groupsInOrder(items: readonly OrderItem[], trade: TradeData): readonly string[] {
+  return placedItems(items, trade).flatMap(({ group }) => (group === null ? [] : [group]));
+}
+
+function placedItems(items: readonly OrderItem[], trade: TradeData): readonly Placed[] {
+  const rules = trade.formulations.order;
+  return items
+    .map((item): Placed => {
+      const group = groupOf(item, trade);
+      const rank = rules.findIndex((rule) => rule.group === group);
+      return { item, group, rank: rank === -1 ? rules.length : rank };
+    })
+    .sort((a, b) => a.rank - b.rank);
 }
 
 function groupOf(item: OrderItem, trade: TradeData): string | null {
@@ -68,21 +76,13 @@ function firstWater(trade: TradeData): Draft {
   };
 }
 
-function addStep(
-  entry: Placed,
-  rules: readonly OrderRule[],
-  trade: TradeData,
-  groups: ReadonlySet<string | null>,
-): Draft {
+function addStep(entry: Placed, rules: readonly OrderRule[]): Draft {
   const { item, group } = entry;
   const rule = rules[entry.rank];
   if (rule === undefined) return unplaced(item, group);
-  const differences = trade.formulations.differences.filter(
-    (d) => group !== null && d.groups.includes(group) && d.groups.every((g) => groups.has(g)),
-  );
   return {
     what: rule.say.replace("{label}", item.label),
-    why: [rule.why, ...differences.map((d) => d.text)].join(" "),
+    why: rule.why,
     adds: item.product,
     pause: false,
     evidence: rule.evidence,

@@ -49,7 +49,7 @@ function jobOf(...conditioners: object[]): Job {
   return job.value;
 }
 function planOf(job: Job): Plan {
-  const plan = planJob(job, { thermo: builtInThermo(), trade });
+  const plan = planJob(job, { thermo: builtInThermo(), trade }, { draws: 0 });
   if (!plan.ok) throw new Error(JSON.stringify(plan.issues));
   return plan.value;
 }

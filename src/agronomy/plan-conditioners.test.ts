@@ -28,7 +28,7 @@ const base = {
 function planOf(document: object): Plan {
   const job = readJob(document, { trade });
   if (!job.ok) throw new Error(JSON.stringify(job.issues));
-  const plan = planJob(job.value, { thermo: builtInThermo(), trade });
+  const plan = planJob(job.value, { thermo: builtInThermo(), trade }, { draws: 0 });
   if (!plan.ok) throw new Error(JSON.stringify(plan.issues));
   return plan.value;
 }

@@ -3,22 +3,24 @@ import type { ThermoData } from "../chem/index.ts";
 import type { Issue, Read } from "../units/index.ts";
 import { alkalinity_mgPerL_asCaCO3, completeWater, hardness_mgPerL_asCaCO3 } from "../water/index.ts";
 import type { Water } from "../water/index.ts";
-import { drawInputs, USUAL_DRAWS } from "./bands/draws.ts";
-import { drawSetting } from "./bands/programme-draws.ts";
-import type { DrawSetting, ProgrammeDraws } from "./bands/programme-draws.ts";
-import { measureNext, rangeWidth, spreadOf } from "./bands/spread.ts";
+import { USUAL_DRAWS } from "./bands/draws.ts";
 import { chemistryOn, USUAL_HUMIDITY } from "./chemistry.ts";
-import { finishProgramme } from "./finish-programme.ts";
-import type { FinishedProgramme } from "./finish-programme.ts";
 import { findConditioner } from "./find.ts";
-import { asPlanned, conditioned, lessWater, soughtFree } from "./programmes.ts";
+import { asPlanned, conditioned, freeIn, lessWater } from "./programmes.ts";
 import type { Candidate, Draft, Setting } from "./programmes.ts";
+import { drawnFor, finishSurely, uncertaintyOf } from "./plan-draws.ts";
+import type { OfDraft } from "./plan-draws.ts";
 import { rankProgrammes } from "./ranking.ts";
 import { sourcesOfPlan } from "./sources.ts";
 import type { MixProduct } from "./tank.ts";
+import { moreActive, otherFormsOf } from "./ways-active.ts";
+import { ironSettled } from "./ways-iron.ts";
+import { twoParts } from "./ways-two-part.ts";
+import type { Single } from "./ways-two-part.ts";
+import { leastBlend, otherSource } from "./ways-water.ts";
+import type { CompletedSource } from "./ways-water.ts";
 import type { TradeData } from "./trade-data.ts";
-import type { Job, MixItem, Plan, PlanUncertainty, Programme } from "./types.ts";
-import { leastOfDraws } from "./verdict.ts";
+import type { Job, MixItem, Plan, Programme } from "./types.ts";
 import type { Computed } from "./verdict.ts";
 import { HARDSTAND_VERSION } from "./version.ts";
 
@@ -47,16 +49,17 @@ export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Re
   const water = completed.value;
   const mix = mixOf(job, data.trade);
   if (!mix.ok) return mix;
+  const count = options.draws ?? USUAL_DRAWS;
   const asked: Setting = {
     job,
     water,
     mix: mix.value,
     temperature_C: job.spray.temperature_C ?? water.temperature_C,
     chemistry: chemistryOn(data.thermo, job.spray.humidity ?? USUAL_HUMIDITY),
-    drawn: drawnFor(job, water, data.thermo, options.draws ?? USUAL_DRAWS),
+    drawn: drawnFor(job, job.water, water, data.thermo, count),
     plannedMeets: false,
   };
-  const free = soughtFree(asPlanned(asked).tank, asked);
+  const free = freeIn(asked, job.spray.volume_LPerHa, []);
   const setting: Setting = {
     ...asked,
     plannedMeets: free.ok && free.value !== null && free.value >= job.aim.freeShare,
@@ -64,14 +67,30 @@ export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Re
 
   const issues: Issue[] = [];
   const programmes: Programme[] = [];
-  const drawsOf = new Map<string, ProgrammeDraws>();
-  for (const draft of draftsOf(setting, data.trade, issues)) {
-    const finished = finishSurely(draft, setting, data.trade);
-    if (finished.ok) {
-      const { programme, draws } = finished.value;
-      programmes.push(programme);
-      if (draws !== null) drawsOf.set(programme.id, draws);
-    } else issues.push(unsolved(nameOf(draft), finished.reason, finished.detail));
+  const settings = new Set<Setting>();
+  const drawsOf = new Map<string, OfDraft>();
+  const finish = (draft: Draft): Programme | null => {
+    const finished = finishSurely(draft, data.trade);
+    settings.add(draft.setting);
+    if (!finished.ok) {
+      issues.push(unsolved(draft.name, finished.reason, finished.detail));
+      return null;
+    }
+    const { programme, draws } = finished.value;
+    if (draws !== null) drawsOf.set(programme.id, { draft, draws });
+    return programme;
+  };
+  const singles: Single[] = [];
+  for (const [draft, candidate] of draftsOf(setting, data, issues, count)) {
+    const programme = finish(draft);
+    if (programme === null) continue;
+    programmes.push(programme);
+    if (candidate !== null) singles.push({ candidate, draft, programme });
+  }
+  for (const pair of twoParts(setting, singles)) {
+    if (!pair.ok) issues.push(unsolved("two conditioners", pair.reason, pair.detail));
+    const programme = pair.ok && pair.value !== null ? finish(pair.value) : null;
+    if (programme?.meetsAim === true) programmes.push(programme);
   }
   const planned = programmes.find((p) => p.kind === "none");
   if (planned === undefined)
@@ -87,66 +106,12 @@ export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Re
     programmes: ranked,
     chosen: best?.id ?? null,
     ...filling,
-    sources: sourcesOfPlan({ programmes: ranked }, water, setting, data.trade),
+    sources: sourcesOfPlan({ programmes: ranked }, setting, [...settings], data.trade),
     uncertainty: uncertaintyOf((best ?? planned).id, drawsOf, setting),
     issues,
     versions: { hardstand: HARDSTAND_VERSION, data: `${data.thermo.version}+${data.trade.version}` },
   };
   return { ok: true, issues: [...completed.issues, ...issues], value: plan };
-}
-
-/** Confidence [1] that may be missing for a surer draft to be tried, and how often one is. */
-const NEARLY_SURE = 0.1;
-const SURER_TRIES = 3;
-
-/** Finishes a draft; one that falls a little short of the confidence asked for is replaced by a surer one. */
-function finishSurely(draft: Draft, setting: Setting, trade: TradeData): Computed<FinishedProgramme> {
-  const { confidence } = setting.job.aim;
-  let tried = draft;
-  let finished = finishProgramme(tried, setting, trade);
-  for (let k = 0; k < SURER_TRIES && finished.ok && tried.surer !== null; k++) {
-    const found = finished.value.programme.confidence;
-    if (found === null || found >= confidence || found < confidence - NEARLY_SURE) break;
-    tried = tried.surer();
-    const surer = finishProgramme(tried, setting, trade);
-    if (!surer.ok || (surer.value.programme.confidence ?? 0) <= found) break;
-    finished = surer;
-  }
-  return finished;
-}
-
-function drawnFor(job: Job, water: Water, thermo: ThermoData, count: number): DrawSetting | null {
-  if (count <= 0) return null;
-  const { temperature_C, humidity } = job.spray;
-  const draws = drawInputs(job.water, water, { thermo, temperature_C }, count);
-  return drawSetting(draws, humidity ?? USUAL_HUMIDITY, humidity !== null);
-}
-
-/** What the ranges rest on, for the programme that is chosen or, when none is, for nothing added. */
-function uncertaintyOf(
-  id: string,
-  drawsOf: ReadonlyMap<string, ProgrammeDraws>,
-  { job, drawn }: Setting,
-): PlanUncertainty | null {
-  const ofProgramme = drawsOf.get(id);
-  if (drawn === null || ofProgramme === undefined) return null;
-  const { draws } = drawn;
-  const { where } = job.aim;
-  const least = leastOfDraws(ofProgramme, where);
-  const spread = spreadOf(least, draws, ofProgramme.keys);
-  const controls = [...drawsOf.values()].map((one) => one.control);
-  return {
-    draws: draws.count,
-    seed: draws.seed,
-    replaced: draws.replaced,
-    control: {
-      solved: controls.reduce((sum, one) => sum + one.solved, 0),
-      difference: ofProgramme.control.difference,
-    },
-    about: { programme: id, where, width: rangeWidth(least) },
-    spread,
-    measureNext: measureNext(least, spread, job.water),
-  };
 }
 
 /** Products of the mix with their records; an id that is not in the data is an issue. */
@@ -170,21 +135,55 @@ function formOf<T extends { readonly id: string }>(item: MixItem, forms: readonl
   return forms.length === 1 ? (forms[0] ?? null) : null;
 }
 
-/** Nothing added, less water, and each conditioner at its least sufficient dose. */
-function draftsOf(setting: Setting, trade: TradeData, issues: Issue[]): readonly Draft[] {
-  const drafts: Draft[] = [asPlanned(setting)];
-  const keep = (name: string, draft: Computed<Draft | null>): void => {
+/** Every way out, conditioners at their least sufficient dose with what they were searched as. */
+function draftsOf(
+  setting: Setting,
+  { trade, thermo }: PlanData,
+  issues: Issue[],
+  count: number,
+): readonly (readonly [Draft, Candidate | null])[] {
+  const drafts: (readonly [Draft, Candidate | null])[] = [[asPlanned(setting), null]];
+  const keep = (name: string, draft: Computed<Draft | null>, candidate: Candidate | null = null): void => {
     if (!draft.ok) issues.push(unsolved(name, draft.reason, draft.detail));
-    else if (draft.value !== null) drafts.push(draft.value);
+    else if (draft.value !== null) drafts.push([draft.value, candidate]);
   };
   keep("less water", lessWater(setting));
   for (const { own, path } of setting.job.conditioners ?? []) {
     if (own?.record === null)
       issues.push({ code: "label-undisclosed", path, received: own.name, severity: "warning" });
   }
+  for (const source of completedSources(setting, thermo, issues, count)) {
+    drafts.push([otherSource(setting, source), null]);
+    keep(`blend with ${source.water.source}`, leastBlend(setting, source));
+  }
+  keep("let the iron settle", ironSettled(setting));
+  setting.mix.forEach((product, i) => {
+    keep(`more ${product.active.name}`, moreActive(setting, i));
+  });
+  for (const draft of otherFormsOf(setting, trade)) drafts.push([draft, null]);
   for (const candidate of candidatesOf(setting.job, trade))
-    keep(candidate.record.name, conditioned(setting, candidate));
+    keep(candidate.record.name, conditioned(setting, candidate), candidate);
   return drafts;
+}
+
+/** The job's further sources with their waters completed; one that cannot be is said and left out. */
+function completedSources(
+  setting: Setting,
+  thermo: ThermoData,
+  issues: Issue[],
+  count: number,
+): readonly CompletedSource[] {
+  return setting.job.otherWaters.flatMap((other): CompletedSource[] => {
+    const completed = completeWater(other.water, { thermo, temperature_C: setting.job.spray.temperature_C });
+    // What stands in the way of another source does not stand in the way of the plan.
+    for (const issue of completed.issues) {
+      const severity = issue.severity === "error" ? "warning" : issue.severity;
+      issues.push({ ...issue, path: issue.path.replace(/^water\b/, other.path), severity });
+    }
+    if (!completed.ok) return [];
+    const water = completed.value;
+    return [{ other, water, drawn: drawnFor(setting.job, other.water, water, thermo, count) }];
+  });
 }
 
 /** The conditioners of the job, or every built-in chemistry offered by default, in its first form. */
@@ -205,10 +204,6 @@ function candidatesOf(job: Job, trade: TradeData): readonly Candidate[] {
       return [{ ...found.value, choice }];
     return byId.ok ? [{ ...byId.value, choice }] : [];
   });
-}
-
-function nameOf(draft: Draft): string {
-  return draft.conditioner?.record.name ?? draft.kind;
 }
 
 /** A programme that could not be computed is said, never dropped in silence. */

@@ -1,12 +1,14 @@
 import type { ConditionerRecord } from "./data-types.ts";
+import type { PricedAmount } from "./cost.ts";
 import { SEARCH_STOPS } from "./chemistry.ts";
 import type { Chemistry } from "./chemistry.ts";
 import type { DrawSetting } from "./bands/programme-draws.ts";
 import { leastDose, raisedDose, roundDoseUp } from "./dose-search.ts";
 import type { DoseFound } from "./dose-search.ts";
+import { conditionerAmount, conditionerLabel } from "./filling.ts";
 import { fillTank } from "./tank.ts";
 import type { DosedConditioner, MixProduct, Tank } from "./tank.ts";
-import type { ConditionerChoice, Job, Remark } from "./types.ts";
+import type { ConditionerChoice, Job, OrderStep, Remark, WaterShare, WayKind } from "./types.ts";
 import { leastFree, sureFree } from "./verdict.ts";
 import type { Computed } from "./verdict.ts";
 import type { Water } from "../water/index.ts";
@@ -18,13 +20,26 @@ export interface Candidate {
   readonly choice: ConditionerChoice | null;
 }
 
+/** Something to be done before the tank is filled. */
+export type Preparation = Omit<OrderStep, "step">;
+
 /** A programme before it is judged: what goes in and how much. */
 export interface Draft {
-  readonly kind: "none" | "less water" | "conditioner";
-  readonly conditioner: DosedConditioner | null;
+  readonly id: string;
+  readonly name: string;
+  readonly kind: WayKind;
+  /** The water and the products of this way; those of the plan unless the way changes them. */
+  readonly setting: Setting;
+  readonly conditioners: readonly DosedConditioner[];
   readonly volume_LPerHa: number;
   readonly tank: Tank;
+  readonly waters: readonly WaterShare[];
+  /** What it costs beyond the plan. */
+  readonly added: readonly PricedAmount[];
   readonly remarks: readonly Remark[];
+  readonly preparation: readonly Preparation[];
+  /** Each product's active per hectare against the plan [1], in the order of the mix; the aim is about the plan's. */
+  readonly rateFactors: readonly number[];
   /** The next draft that is surer, for when draws solved in full show that a search to first order fell short. */
   readonly surer: (() => Draft) | null;
 }
@@ -36,7 +51,7 @@ export interface Setting {
   readonly mix: readonly MixProduct[];
   readonly temperature_C: number;
   readonly chemistry: Chemistry;
-  /** Draws of everything uncertain; null for central answers only. */
+  /** Draws of everything uncertain about this water and the chemistry; null for central answers only. */
   readonly drawn: DrawSetting | null;
   /** Whether the tank as planned, nothing added, already meets the aim. */
   readonly plannedMeets: boolean;
@@ -56,17 +71,76 @@ export function tankOf(
   return fillTank(setting.water, setting.mix, conditioners, spray, setting.chemistry.thermo);
 }
 
+/**
+ * Free share that a search has to bring to the aim: the least over the actives, in the share of draws asked for where
+ * draws are made, else in the central answer.
+ *
+ * @param factors each active's amount against the plan [1]; 1 if left out
+ */
+export function freeIn(
+  setting: Setting,
+  volume_LPerHa: number,
+  conditioners: readonly DosedConditioner[],
+  factors: readonly number[] = [],
+): Computed<number | null> {
+  const { job, chemistry, drawn } = setting;
+  if (drawn === null) return centralFreeIn(setting, volume_LPerHa, conditioners, factors);
+  const tank = tankOf(setting, volume_LPerHa, conditioners);
+  return sureFree(tank, chemistry, drawn, job.aim, SEARCH_STOPS, factors);
+}
+
+function centralFreeIn(
+  setting: Setting,
+  volume_LPerHa: number,
+  conditioners: readonly DosedConditioner[],
+  factors: readonly number[] = [],
+): Computed<number | null> {
+  const tank = tankOf(setting, volume_LPerHa, conditioners);
+  return leastFree(tank, setting.chemistry, setting.job.aim.where, SEARCH_STOPS, factors);
+}
+
+/**
+ * Least dose that brings a tank to a free share in the draws asked for: first that of the central answer over the whole
+ * range of doses, as the share need not rise everywhere, then upwards from there.
+ */
+export function searchDose(
+  setting: Setting,
+  at: (dose: number) => readonly DosedConditioner[],
+  aim: number,
+  limits: { readonly least: number; readonly most: number },
+): Computed<DoseFound> {
+  const volume = setting.job.spray.volume_LPerHa;
+  const { least, most } = limits;
+  const found = leastDose((dose) => centralFreeIn(setting, volume, at(dose)), aim, least, most);
+  if (setting.drawn === null || !found.ok || found.value.kind !== "met") return found;
+  return raisedDose((dose) => freeIn(setting, volume, at(dose)), aim, found.value.dose, most);
+}
+
+/** What a way is, as far as it differs from the tank as planned. */
+export type DraftParts = Pick<Draft, "id" | "name" | "kind"> & Partial<Omit<Draft, "setting" | "tank">>;
+
+/** A draft on a setting: the tank as planned but for the parts given. */
+export function draftOf(setting: Setting, parts: DraftParts): Draft {
+  const volume_LPerHa = parts.volume_LPerHa ?? setting.job.spray.volume_LPerHa;
+  const conditioners = parts.conditioners ?? [];
+  return {
+    setting,
+    waters: [{ water: setting.water.source, share: 1 }],
+    added: [],
+    remarks: [],
+    preparation: [],
+    rateFactors: setting.mix.map(() => 1),
+    surer: null,
+    ...parts,
+    conditioners,
+    volume_LPerHa,
+    tank: tankOf(setting, volume_LPerHa, conditioners),
+  };
+}
+
 /** The tank as planned, nothing added. */
 export function asPlanned(setting: Setting): Draft {
-  const volume_LPerHa = setting.job.spray.volume_LPerHa;
-  return {
-    kind: "none",
-    conditioner: null,
-    volume_LPerHa,
-    tank: tankOf(setting, volume_LPerHa, []),
-    remarks: [],
-    surer: null,
-  };
+  return draftOf(setting, { id: "none", name: "nothing added", kind: "none" });
 }
 
 /**
@@ -79,8 +153,7 @@ export function lessWater(setting: Setting): Computed<Draft | null> {
   const said = job.spray.leastVolume_LPerHa;
   const least = said ?? planned * LEAST_VOLUME_SHARE;
   if (least >= planned || setting.plannedMeets) return { ok: true, value: null };
-  const freeAt = (volume: number): Computed<number | null> =>
-    soughtFree(tankOf(setting, volume, []), setting);
+  const freeAt = (volume: number): Computed<number | null> => freeIn(setting, volume, []);
   const remarks: Remark[] = [];
   if (said === null) {
     remarks.push({
@@ -107,61 +180,45 @@ export function lessWater(setting: Setting): Computed<Draft | null> {
     volume = Math.max(least, Math.floor(lo / VOLUME_STEP_LPERHA) * VOLUME_STEP_LPERHA);
   }
   if (volume >= planned) return { ok: true, value: null };
-  const draftAt = (volume_LPerHa: number): Draft => ({
-    kind: "less water",
-    conditioner: null,
-    volume_LPerHa,
-    tank: tankOf(setting, volume_LPerHa, []),
-    remarks,
-    surer:
-      volume_LPerHa - VOLUME_STEP_LPERHA >= least ? () => draftAt(volume_LPerHa - VOLUME_STEP_LPERHA) : null,
-  });
+  const draftAt = (volume_LPerHa: number): Draft => {
+    const drier = volume_LPerHa - VOLUME_STEP_LPERHA;
+    return draftOf(setting, {
+      id: "less-water",
+      name: `less water: ${String(volume_LPerHa)} L/ha`,
+      kind: "less water",
+      volume_LPerHa,
+      remarks,
+      surer: drier >= least ? () => draftAt(drier) : null,
+    });
+  };
   return { ok: true, value: draftAt(volume) };
 }
 
-/** Free share that a search has to bring to the aim: in the share of draws asked for, else the central one. */
-export function soughtFree(tank: Tank, setting: Setting): Computed<number | null> {
-  const { job, chemistry, drawn } = setting;
-  if (drawn === null) return leastFree(tank, chemistry, job.aim.where, SEARCH_STOPS);
-  return sureFree(tank, chemistry, drawn, job.aim, SEARCH_STOPS);
-}
-
-/**
- * Least dose that meets the aim in the share of draws asked for: first that of the central answer over the whole range
- * of doses, as the share need not rise everywhere, then upwards from there.
- */
-function doseFor(
-  setting: Setting,
-  tankAt: (dose: number) => Tank,
-  least: number,
-  most: number,
-): Computed<DoseFound> {
-  const { job, chemistry, drawn } = setting;
-  const central = (dose: number): Computed<number | null> =>
-    leastFree(tankAt(dose), chemistry, job.aim.where, SEARCH_STOPS);
-  const found = leastDose(central, job.aim.freeShare, least, most);
-  if (drawn === null || !found.ok || found.value.kind !== "met") return found;
-  return raisedDose((dose) => soughtFree(tankAt(dose), setting), job.aim.freeShare, found.value.dose, most);
+/** Least and most dose [g of the form sold per L of spray] the search may try. */
+export function doseLimits({ record, formId, choice }: Candidate): {
+  readonly least: number;
+  readonly most: number;
+} {
+  const assay = (record.forms.find((f) => f.id === formId)?.assay_percent ?? 100) / 100;
+  const searchLimit = record.searchLimit.value_gPerL / assay;
+  const most = Math.min(choice?.mostDose_gPerL ?? searchLimit, searchLimit);
+  return { least: Math.min(choice?.leastDose_gPerL ?? 0, most), most };
 }
 
 /** Factor on a dose that fell a little short of the confidence asked for. */
-const SURER = 1.15;
+export const SURER = 1.15;
 
 /** One conditioner at the least dose that meets the aim, or at its best dose when none does. */
 export function conditioned(setting: Setting, candidate: Candidate): Computed<Draft> {
   const { job } = setting;
   const { record, formId, choice } = candidate;
-  const assay = (record.forms.find((f) => f.id === formId)?.assay_percent ?? 100) / 100;
-  const searchLimit = record.searchLimit.value_gPerL / assay;
-  const most = Math.min(choice?.mostDose_gPerL ?? searchLimit, searchLimit);
-  const least = Math.min(choice?.leastDose_gPerL ?? 0, most);
-  const volume_LPerHa = job.spray.volume_LPerHa;
+  const { least, most } = doseLimits(candidate);
   const dosed = (dose_gPerL: number): DosedConditioner => ({ record, formId, dose_gPerL });
   const remarks: Remark[] = [];
   const usual = Math.min(most, Math.max(least, record.usualDose?.low_gPerL ?? most));
   const found: Computed<DoseFound> = setting.plannedMeets
     ? { ok: true, value: { kind: "met", dose: usual, free: job.aim.freeShare } }
-    : doseFor(setting, (dose) => tankOf(setting, volume_LPerHa, [dosed(dose)]), least, most);
+    : searchDose(setting, (dose) => [dosed(dose)], job.aim.freeShare, { least, most });
   if (!found.ok) return found;
   let dose: number;
   if (setting.plannedMeets) {
@@ -193,14 +250,15 @@ export function conditioned(setting: Setting, candidate: Candidate): Computed<Dr
   }
   const draftAt = (dose_gPerL: number): Draft => {
     const conditioner = dosed(dose_gPerL);
-    return {
+    return draftOf(setting, {
+      id: formId === record.forms[0]?.id ? record.id : `${record.id}.${formId}`,
+      name: conditionerLabel(conditioner),
       kind: "conditioner",
-      conditioner,
-      volume_LPerHa,
-      tank: tankOf(setting, volume_LPerHa, [conditioner]),
+      conditioners: [conditioner],
+      added: [{ ...conditionerAmount(conditioner), price: choice?.price ?? null }],
       remarks,
       surer: dose_gPerL < most ? () => draftAt(roundDoseUp(dose_gPerL * SURER, most)) : null,
-    };
+    });
   };
   return { ok: true, value: draftAt(dose) };
 }

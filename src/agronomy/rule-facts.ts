@@ -5,6 +5,7 @@ import type { ConditionerRecord, RuleRecord } from "./data-types.ts";
 import type { RuleFacts } from "./fact-list.ts";
 import { findFormulation } from "./find.ts";
 import type { Setting } from "./programmes.ts";
+import { holdingTimeOf } from "./sprayer.ts";
 import { factsAskedBy, isAboutActive, judgeRules } from "./rules.ts";
 import type { DosedConditioner, MixProduct, TankActive } from "./tank.ts";
 import type { TradeData } from "./trade-data.ts";
@@ -14,21 +15,26 @@ import { activeConcentration_molPerL } from "./tank.ts";
 /** g of HCO3 per mol of alkalinity. */
 const BICARBONATE_G_PER_EQ = 61.017;
 
-/** Facts that hold for the whole tank, whichever active is judged; null where nobody has said. */
+/**
+ * Facts that hold for the whole tank, whichever active is judged; null where nobody has said.
+ *
+ * @returns one set of facts, or one for each conditioner where there are two: each with its own name and dose, and with
+ * what both do and release
+ */
 export function tankFacts(
   setting: Setting,
   trade: TradeData,
   volume_LPerHa: number,
-  conditioner: DosedConditioner | null,
+  conditioners: readonly DosedConditioner[],
   state: TankState,
-): RuleFacts {
+): readonly RuleFacts[] {
   const { water, mix, job, chemistry } = setting;
   const mg = (component: string): number =>
     (water.totals_molPerL[component] ?? 0) *
     componentInfo(chemistry.thermo, component).molarMass_gPerMol *
     1000;
   const groups = mix.map((product) => mixingGroupOf(product, trade)).filter((group) => group !== null);
-  return {
+  const whole: RuleFacts = {
     "water.hardness_mgPerL_asCaCO3": hardness_mgPerL_asCaCO3(water),
     "water.calcium_mgPerL": mg("Ca+2"),
     "water.magnesium_mgPerL": mg("Mg+2"),
@@ -46,29 +52,32 @@ export function tankFacts(
     "mix.mixingGroups": groups,
     "mix.products": mix.length,
     "mix.feeds": [],
-    "holding.time_h": job.spray.holdingTime_h,
+    "holding.time_h": holdingTimeOf(job.spray, volume_LPerHa),
     "rate.volume_LPerHa": volume_LPerHa,
     "site.volatilityRules": job.site.volatilityRules,
     "tank.pH": state.pH,
     "tank.ionicStrength_molPerL": state.ionicStrength_molPerL,
-    ...(conditioner === null ? NO_CONDITIONER : factsOfConditioner(conditioner)),
+    "conditioner.modes": [...new Set(conditioners.flatMap(({ record }) => record.modes))],
+    "conditioner.releases": [...new Set(conditioners.flatMap(({ record }) => Object.keys(record.released)))],
   };
+  if (conditioners.length === 0) return [{ ...whole, ...NO_CONDITIONER }];
+  return conditioners.map((conditioner) => ({ ...whole, ...factsOfConditioner(conditioner) }));
 }
 
 const NO_CONDITIONER: RuleFacts = {
   "conditioner.id": "none",
-  "conditioner.modes": [],
-  "conditioner.releases": [],
   "conditioner.dose_gPerL": 0,
   "conditioner.isDry": false,
 };
 
 function factsOfConditioner(conditioner: DosedConditioner): RuleFacts {
   const { record, formId, dose_gPerL } = conditioner;
+  const { "conditioner.id": id, "conditioner.isDry": isDry } = conditionerFacts(record, formId);
   const form = record.forms.find((f) => f.id === formId);
   const substance_gPerL = (dose_gPerL * (form?.assay_percent ?? 100)) / 100;
   return {
-    ...conditionerFacts(record, formId),
+    "conditioner.id": id ?? null,
+    "conditioner.isDry": isDry ?? null,
     "conditioner.dose_gPerL": doseForRules(record, substance_gPerL),
   };
 }
@@ -106,35 +115,36 @@ export function activeFacts(
 /** Rules about one active on these facts that do not hang on a conditioner: what is said of the water and the mix. */
 export function rulesOnActive(
   trade: TradeData,
-  facts: RuleFacts,
+  facts: readonly RuleFacts[],
   active: TankActive,
   volume_LPerHa: number,
 ): readonly RuleVerdict[] {
   const rules = trade.rules.filter((rule) => isAboutActive(rule) && !isAboutConditioner(rule));
-  return judgeRules(rules, activeFacts(facts, active.product, volume_LPerHa, trade)).fired;
+  return judgeRules(rules, activeFacts(facts[0] ?? {}, active.product, volume_LPerHa, trade)).fired;
 }
 
 /** Reasons for and against a programme: rules that hang on its conditioner, and rules about the whole tank. */
 export function rulesOnProgramme(
   trade: TradeData,
-  facts: RuleFacts,
+  facts: readonly RuleFacts[],
   mix: readonly MixProduct[],
   volume_LPerHa: number,
 ): readonly RuleVerdict[] {
   const fired = new Map<string, RuleVerdict>();
-  const keep = (rules: readonly RuleRecord[], on: RuleFacts): void => {
-    for (const verdict of judgeRules(rules, on).fired) fired.set(verdict.id, verdict);
+  const keep = (rules: readonly RuleRecord[], factsOf: (whole: RuleFacts) => RuleFacts): void => {
+    for (const whole of facts)
+      for (const verdict of judgeRules(rules, factsOf(whole)).fired) fired.set(verdict.id, verdict);
   };
   keep(
     trade.rules.filter((rule) => !isAboutActive(rule)),
-    facts,
+    (whole) => whole,
   );
   for (const product of mix) {
     keep(
       trade.rules.filter(
         (rule) => isAboutActive(rule) && (isAboutConditioner(rule) || rule.level === "block"),
       ),
-      activeFacts(facts, product, volume_LPerHa, trade),
+      (whole) => activeFacts(whole, product, volume_LPerHa, trade),
     );
   }
   const order = { block: 0, warn: 1, note: 2 };

@@ -1,6 +1,5 @@
 import citations from "../../data/sources.json" with { type: "json" };
 import { sourcesUsed, systemFor } from "../chem/index.ts";
-import type { Water } from "../water/index.ts";
 import { solidsConsidered } from "./chemistry.ts";
 import type { Setting } from "./programmes.ts";
 import type { TradeData } from "./trade-data.ts";
@@ -14,19 +13,25 @@ export function sourceOf(key: string): SourceUsed {
   return { key, citation: entry?.citation ?? key, fromMemory: entry?.kind === "from memory" };
 }
 
-/** Exactly the sources a plan relied on: constants of its systems, assumptions, rules, doses and cautions. */
+/**
+ * Exactly the sources a plan relied on: constants of its systems, assumptions, rules, doses and cautions.
+ *
+ * @param planned the water and the products as planned
+ * @param others what the ways out used in their place
+ */
 export function sourcesOfPlan(
   plan: Pick<Plan, "programmes">,
-  water: Water,
-  setting: Setting,
+  planned: Setting,
+  others: readonly Setting[],
   trade: TradeData,
 ): readonly SourceUsed[] {
+  const settings = [planned, ...others];
   const keys = new Set<string>();
-  for (const assumption of water.assumptions) keys.add(assumption.source);
+  for (const { water } of settings) for (const assumption of water.assumptions) keys.add(assumption.source);
   for (const programme of plan.programmes) addProgramme(programme, keys);
-  const { thermo } = setting.chemistry;
-  const components = new Set<string>(Object.keys(water.totals_molPerL));
-  for (const product of setting.mix) {
+  const { thermo } = planned.chemistry;
+  const components = new Set<string>(settings.flatMap(({ water }) => Object.keys(water.totals_molPerL)));
+  for (const product of new Set(settings.flatMap(({ mix }) => mix))) {
     keys.add(product.active.source);
     if (product.form !== null) keys.add(product.form.source);
     const ligand = thermo.ligands.find((l) => l.id === product.active.ligand);
@@ -34,15 +39,17 @@ export function sourcesOfPlan(
     for (const ion of Object.keys(product.form?.counterIons ?? {})) components.add(ion);
   }
   for (const programme of plan.programmes) {
-    const own = setting.job.conditioners?.find((c) => c.own?.record?.id === programme.conditioner)?.own;
-    const record = own?.record ?? trade.conditioners.find((c) => c.id === programme.conditioner);
-    if (record === undefined) continue;
-    keys.add(record.source);
-    for (const component of Object.keys(record.released)) components.add(component);
+    for (const part of programme.parts) {
+      const own = planned.job.conditioners?.find((c) => c.own?.record?.id === part.conditioner)?.own;
+      const record = own?.record ?? trade.conditioners.find((c) => c.id === part.conditioner);
+      if (record === undefined) continue;
+      keys.add(record.source);
+      for (const component of Object.keys(record.released)) components.add(component);
+    }
   }
   const definition = systemFor(thermo, {
     components: [...components],
-    temperature_C: setting.temperature_C,
+    temperature_C: planned.temperature_C,
     solids: solidsConsidered("open"),
     carbonate: "open",
   });
@@ -56,6 +63,8 @@ function addProgramme(programme: Programme, keys: Set<string>): void {
   if (programme.publishedRuleDose !== null) keys.add(programme.publishedRuleDose.source);
   for (const caution of programme.filling.cautions) keys.add(caution.source);
   for (const step of programme.filling.order) keys.add(step.source);
+  for (const difference of programme.filling.differences) for (const key of difference.sources) keys.add(key);
+  for (const fact of programme.filling.sprayer) if (fact.source !== null) keys.add(fact.source);
   for (const active of programme.actives) {
     for (const rule of active.rules) keys.add(rule.source);
     for (const key of active.byClock.sources) keys.add(key);

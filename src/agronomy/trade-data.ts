@@ -3,6 +3,7 @@ import cautions from "../../data/cautions.json" with { type: "json" };
 import conditioners from "../../data/conditioners.json" with { type: "json" };
 import doseRules from "../../data/dose-rules.json" with { type: "json" };
 import formulations from "../../data/formulations.json" with { type: "json" };
+import otherForms from "../../data/other-forms.json" with { type: "json" };
 import rules from "../../data/rules.json" with { type: "json" };
 import type { ActiveRecord, ConditionerRecord, Provenance, RuleCondition, RuleRecord } from "./data-types.ts";
 import type { Evidence } from "./types.ts";
@@ -28,11 +29,12 @@ export interface OrderRule extends Provenance {
   readonly evidence: Evidence;
 }
 
-/** A point on which sources disagree; said when products of both groups are in the tank. */
-export interface OrderDifference extends Provenance {
+/** A published mixing order as mixing groups; those of one step go in together. */
+export interface OrderSequence extends Provenance {
   readonly id: string;
-  readonly groups: readonly string[];
-  readonly text: string;
+  /** Short name for a sentence. */
+  readonly who: string;
+  readonly steps: readonly (readonly string[])[];
 }
 
 /** Formulation types and the order of mixing. */
@@ -51,7 +53,9 @@ export interface Formulations {
   };
   /** In the order of filling. */
   readonly order: readonly OrderRule[];
-  readonly differences: readonly OrderDifference[];
+  readonly sequences: readonly OrderSequence[];
+  /** What the products of a mixing group are called in a sentence. */
+  readonly groupNames: Readonly<Record<string, string>>;
 }
 
 /** A caution and when it is said. */
@@ -94,6 +98,18 @@ export interface DoseRules {
   readonly ranges: readonly DoseRange[];
 }
 
+/** Another form of an active that a published source reports as less moved by hard water. */
+export interface OtherForm extends Provenance {
+  /** Active in a form that ionises. */
+  readonly active: string;
+  readonly insteadActive: string;
+  readonly insteadForm: string;
+  /** Formulation code it is usually sold as. */
+  readonly formulation: string;
+  readonly text: string;
+  readonly evidence: Evidence;
+}
+
 /** Everything the trade knows: actives, conditioners, rules, formulations, cautions and published doses. */
 export interface TradeData {
   readonly version: string;
@@ -103,6 +119,7 @@ export interface TradeData {
   readonly formulations: Formulations;
   readonly cautions: readonly CautionRecord[];
   readonly doseRules: DoseRules;
+  readonly otherForms: readonly OtherForm[];
 }
 
 /** Version of the trade data set. */
@@ -121,5 +138,6 @@ export function builtInTrade(): TradeData {
     formulations: formulations as unknown as Formulations,
     cautions: cautions.cautions as unknown as readonly CautionRecord[],
     doseRules: doseRules as unknown as DoseRules,
+    otherForms: otherForms.forms as unknown as readonly OtherForm[],
   };
 }

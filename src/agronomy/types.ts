@@ -22,6 +22,8 @@ export interface MixItem {
   };
   /** Product per area [L/ha for liquids, kg/ha for solids]. */
   readonly rate: { readonly value: number; readonly per: "L" | "kg" };
+  /** Highest rate the label allows, in the unit of the rate; null when not said: more active is then not proposed. */
+  readonly mostRate: number | null;
   /** Formulation type code, e.g. "SL". */
   readonly formulation: string;
   /** What the person calls the product; never needed. */
@@ -53,9 +55,19 @@ export interface Site {
   readonly volatilityRules: boolean | null;
 }
 
+/** Another water the adviser could use, alone or blended with the planned one. */
+export interface OtherWater {
+  readonly water: WaterTest;
+  /** Price per L of this water; null when not given: cost is then not known, not zero. */
+  readonly price_perL: number | null;
+  readonly path: string;
+}
+
 /** A job as understood: quantities in internal units, nothing computed yet. */
 export interface Job {
   readonly water: WaterTest;
+  /** Further sources; empty when there is only the planned one. */
+  readonly otherWaters: readonly OtherWater[];
   readonly spray: {
     readonly volume_LPerHa: number;
     /** Least volume the adviser would go down to; null when not said (then "less water" is not searched below it). */
@@ -65,8 +77,17 @@ export interface Job {
     readonly temperature_C: number | null;
     /** Relative humidity of the air while drops dry [1]; null when not said. */
     readonly humidity: number | null;
+    /** From mixed to last sprayed; null when not said: then by `output_LPerMin`, where that is. */
     readonly holdingTime_h: number | null;
     readonly jar_L: number;
+    /** Ground sprayed like this in a season; null when not said: cost per season is then not known. */
+    readonly seasonArea_ha: number | null;
+    /** What stays in tank, pump and lines when the sprayer runs dry; null when not said. */
+    readonly deadVolume_L: number | null;
+    /** What the induction hopper holds; null when not said, or there is none. */
+    readonly hopper_L: number | null;
+    /** What all nozzles put out together while spraying; null when not said. */
+    readonly output_LPerMin: number | null;
   };
   readonly mix: readonly MixItem[];
   /** null: every built-in chemistry offered by default is tried. */
@@ -185,16 +206,58 @@ export interface PlannedDose {
   readonly unit: "g/L" | "kg/100 L" | "L/100 L";
 }
 
-/** One way out: a conditioner (or none) with a dose and a water volume. */
-export interface Programme {
-  readonly id: string;
-  /** Chemistry id, or "none". */
+/** Amounts in the job's currency; null: not known, because a price or the season's area is missing. */
+export interface Money {
+  readonly perHa: number | null;
+  /** Per full load, or the only one. */
+  readonly perLoad: number | null;
+  readonly perSeason: number | null;
+}
+
+/** What kind of way out a programme is. */
+export type WayKind =
+  | "none"
+  | "less water"
+  | "conditioner"
+  | "two conditioners"
+  | "other source"
+  | "blend"
+  | "iron settled"
+  | "more active"
+  | "other form";
+
+/** One conditioner of a programme with its dose. */
+export interface ProgrammePart {
+  /** Chemistry id. */
   readonly conditioner: string;
   readonly name: string;
-  readonly kind: "none" | "less water" | "conditioner";
-  readonly dose: PlannedDose | null;
-  /** Form sold [g per L of spray]; 0 for "none". */
+  readonly dose: PlannedDose;
+  /** Form sold [g per L of spray]. */
   readonly dose_gPerL: number;
+}
+
+/** Share of one source in the water of a programme [1]. */
+export interface WaterShare {
+  /** Name of the source. */
+  readonly water: string;
+  readonly share: number;
+}
+
+/** One way out: conditioners (or none) with their doses, a water, a water volume and the products. */
+export interface Programme {
+  readonly id: string;
+  /** Chemistry id, or "none"; the ids joined by " + " when there are two. */
+  readonly conditioner: string;
+  readonly name: string;
+  readonly kind: WayKind;
+  /** Dose of the one conditioner; null when there is none, or two (see `parts`). */
+  readonly dose: PlannedDose | null;
+  /** All conditioners together, form sold [g per L of spray]; 0 for "none". */
+  readonly dose_gPerL: number;
+  /** Every conditioner with its own dose. */
+  readonly parts: readonly ProgrammePart[];
+  /** The sources the water comes from; shares sum to 1. */
+  readonly waters: readonly WaterShare[];
   readonly waterVolume_LPerHa: number;
   /**
    * True when the aim is met in at least the share of draws asked for, or, when nothing was drawn, in the central
@@ -210,7 +273,10 @@ export interface Programme {
   readonly actives: readonly ActiveVerdict[];
   readonly path: readonly DryingStep[];
   readonly drying: DryingEnd;
-  readonly cost: { readonly perHa: number | null; readonly perLoad: number | null };
+  /** What it costs beyond the plan. */
+  readonly cost: Money;
+  /** Price of the active still held where the aim is judged. */
+  readonly heldValue: Money;
   readonly publishedRuleDose: {
     readonly dose_gPerL: number;
     readonly text: string;
@@ -226,6 +292,17 @@ export interface Filling {
   readonly loads: Loads;
   readonly jar: readonly JarAmount[];
   readonly cautions: readonly Caution[];
+  /** Where published mixing orders put two of these products the other way round. */
+  readonly differences: readonly OrderDifferenceShown[];
+  /** What the sprayer of the job means for these loads; empty when nothing was said of it. */
+  readonly sprayer: readonly Remark[];
+}
+
+/** A point on which published mixing orders differ. */
+export interface OrderDifferenceShown {
+  readonly text: string;
+  /** Keys of the orders compared. */
+  readonly sources: readonly string[];
 }
 
 /** Something worth saying about a programme, as a code with the numbers that go into the sentence. */
@@ -285,6 +362,8 @@ export interface JarAmount {
   readonly unit: "mL" | "g";
   /** How to measure it when it is too small to measure directly; null otherwise. */
   readonly how: string | null;
+  /** How to measure it with spoons and a kitchen scale; null where a scale or a jug does. */
+  readonly spoons: string | null;
 }
 
 export interface SourceUsed {
@@ -352,6 +431,8 @@ export interface Plan {
   readonly loads: Loads;
   readonly jar: readonly JarAmount[];
   readonly cautions: readonly Caution[];
+  readonly differences: readonly OrderDifferenceShown[];
+  readonly sprayer: readonly Remark[];
   readonly sources: readonly SourceUsed[];
   /** null when nothing was drawn, or no answer could be computed. */
   readonly uncertainty: PlanUncertainty | null;

@@ -119,13 +119,25 @@ function rangeOf(values: Float64Array | undefined): {
   return { low: quantileOf(sorted, 0.05), high: quantileOf(sorted, 0.95) };
 }
 
-/** Least free share over the actives of each draw, at one place. */
-export function leastOfDraws(draws: ProgrammeDraws, where: Place): Float64Array {
-  const columns = [...(where === "in the tank" ? draws.inTank : draws.onLeaf).values()];
-  const least = columns[0]!.slice();
-  for (const column of columns.slice(1)) {
-    for (let i = 0; i < least.length; i++) least[i] = Math.min(least[i]!, column[i]!);
-  }
+/**
+ * Least free share over the actives of each draw, at one place.
+ *
+ * @param factors each active's amount against the plan [1], so that the share is one of the planned rate; 1 if left out
+ */
+export function leastOfDraws(
+  draws: ProgrammeDraws,
+  where: Place,
+  tank: Tank,
+  factors: readonly number[],
+): Float64Array {
+  const columns = where === "in the tank" ? draws.inTank : draws.onLeaf;
+  const least = new Float64Array(draws.pH.length).fill(Infinity);
+  tank.actives.forEach((active, a) => {
+    const column = columns.get(active.component ?? "");
+    if (column === undefined) return;
+    const factor = factors[a] ?? 1;
+    for (let i = 0; i < least.length; i++) least[i] = Math.min(least[i]!, factor * column[i]!);
+  });
   return least;
 }
 
@@ -139,6 +151,7 @@ export function sureFree(
   drawn: DrawSetting,
   aim: { readonly where: Place; readonly confidence: number },
   stops: readonly number[],
+  factors: readonly number[] = [],
 ): Computed<number | null> {
   const components = judgedComponents(tank);
   if (components.length === 0) return { ok: true, value: null };
@@ -149,17 +162,27 @@ export function sureFree(
   const central = { answer: solved.value, paths: paths.value };
   const carried = drawProgramme(tank, central, components, drawn, chemistry, "first order");
   if (!carried.ok) return carried;
-  return { ok: true, value: quantileOf(leastOfDraws(carried.value, aim.where).sort(), 1 - aim.confidence) };
+  const least = leastOfDraws(carried.value, aim.where, tank, factors).sort();
+  return { ok: true, value: quantileOf(least, 1 - aim.confidence) };
 }
 
-/** Least free share over the actives whose binding can be computed, at one place; null when there is none. */
+/**
+ * Least free share over the actives whose binding can be computed, at one place; null when there is none.
+ *
+ * @param factors each active's amount against the plan [1], so that the share is one of the planned rate; 1 if left out
+ */
 export function leastFree(
   tank: Tank,
   chemistry: Chemistry,
   where: Place,
   stops: readonly number[],
+  factors: readonly number[] = [],
 ): Computed<number | null> {
-  const judged = tank.actives.filter((a) => a.component !== null && a.product.active.binding !== "none");
+  const judged = tank.actives.flatMap((a, i) =>
+    a.component === null || a.product.active.binding === "none"
+      ? []
+      : [{ component: a.component, factor: factors[i] ?? 1 }],
+  );
   if (judged.length === 0) return { ok: true, value: null };
   let equilibrium: Equilibrium;
   if (where === "in the tank") {
@@ -178,7 +201,8 @@ export function leastFree(
     }
     equilibrium = last.equilibrium;
   }
-  return { ok: true, value: Math.min(...judged.map((a) => sharesOf(equilibrium, a.component ?? "").free)) };
+  const shares = judged.map(({ component, factor }) => factor * sharesOf(equilibrium, component).free);
+  return { ok: true, value: Math.min(...shares) };
 }
 
 function tankState(equilibrium: Equilibrium): TankState {

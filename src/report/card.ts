@@ -113,7 +113,12 @@ function mixTitle(plan: Plan): string {
 function programmeTitle(programme: Programme | null): string {
   if (programme === null || programme.kind === "none") return "No conditioner";
   if (programme.kind === "less water") return "Less water, no conditioner";
+  if (programme.parts.length === 0) return `${capitalised(programme.name)}; no conditioner`;
   return `${programme.name}, ${doseText(programme)}`;
+}
+
+function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function resultLine(programme: Programme): string | null {

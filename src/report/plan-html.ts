@@ -1,14 +1,17 @@
-import type { ActiveVerdict, Evidence, LeafShare, Plan, Programme, Share } from "../agronomy/index.ts";
+import type { ActiveVerdict, LeafShare, Plan, Programme, Share } from "../agronomy/index.ts";
 import type { CardFacts } from "./card.ts";
-import { amountText, figure, inHundred, pHText, perHundred } from "./figures.ts";
+import { figure, inHundred, pHText, perHundred } from "./figures.ts";
 import { html, nothing, trusted } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
+import { mark } from "./html-mark.ts";
+import { fillingSection } from "./plan-html-filling.ts";
 import {
   clockText,
   concentrationText,
   doseText,
   dryingText,
   heldList,
+  heldValueText,
   leafEndsText,
   leastFree,
   programmeCostText,
@@ -168,7 +171,7 @@ function programmesSection(plan: Plan): SafeHtml {
         </p>`;
   return html`<section>
     <h2>Ways out</h2>
-    ${said}
+    ${said} ${worthLine(plan)}
     <table>
       <caption>
         Programmes, best first; free is the least over the actives, in 100
@@ -192,6 +195,13 @@ function programmesSection(plan: Plan): SafeHtml {
   </section>`;
 }
 
+/** What the active held as planned is worth, to set the costs against. */
+function worthLine(plan: Plan): SafeHtml {
+  const planned = plan.programmes.find((one) => one.kind === "none");
+  const worth = planned === undefined ? null : heldValueText(planned);
+  return worth === null ? nothing : html`<p>${worth} ${mark("computed")}</p>`;
+}
+
 function programmeRow(programme: Programme, isChosen: boolean): SafeHtml {
   const free = (where: "in the tank" | "on the leaf"): string => {
     const share = leastFree(programme.actives, where);
@@ -199,63 +209,6 @@ function programmeRow(programme: Programme, isChosen: boolean): SafeHtml {
   };
   return html`<tr${isChosen ? trusted(' class="chosen"') : nothing}><th scope="row">${programme.name}${isChosen ? " (chosen)" : ""}</th><td>${doseText(programme)}</td><td class="n">${figure(programme.waterVolume_LPerHa)}</td><td class="n">${free("in the tank")}</td><td class="n">${free("on the leaf")}</td><td>${standing(programme)}</td><td class="n">${pHText(programme.tank.pH)}</td><td>${programmeCostText(programme)}</td></tr>
 `;
-}
-
-function fillingSection(plan: Plan): SafeHtml {
-  const { count, full, last } = plan.loads;
-  const lastOf = (product: string): string => {
-    const amount = last?.amounts.find((one) => one.product === product);
-    return amount === undefined ? "–" : amountText(amount.amount, amount.unit);
-  };
-  return html`<section>
-    <h2>Filling</h2>
-    <p>
-      ${count} ${count === 1 ? "load" : "loads"}: full load ${figure(full.volume_L)} L for
-      ${figure(full.area_ha)}
-      ha${last === null ? "" : `, last load ${figure(last.volume_L)} L for ${figure(last.area_ha)} ha`}.
-    </p>
-    <table>
-      <caption>
-        Amounts per load
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">Product</th>
-          <th scope="col">Full load</th>
-          <th scope="col">Last load</th>
-        </tr>
-      </thead>
-      <tbody>
-        ${full.amounts.map(
-          (one) =>
-            html`<tr>
-              <th scope="row">${one.label}</th>
-              <td class="n">${amountText(one.amount, one.unit)}</td>
-              <td class="n">${lastOf(one.product)}</td>
-            </tr>`,
-        )}
-      </tbody>
-    </table>
-    <ol>
-      ${plan.order.map((step) => html`<li>${step.pause ? html`<strong>Pause.</strong> ` : nothing}${step.what} <span class="why">${step.why}</span> ${mark(step.evidence)}</li>`)}
-    </ol>
-    ${
-      plan.cautions.length === 0
-        ? nothing
-        : html`<h3>Cautions</h3>
-            <ul>
-              ${plan.cautions.map((one) => html`<li>▲ ${one.text}</li>`)}
-            </ul>`
-    }
-    ${
-      plan.jar.length === 0
-        ? nothing
-        : html`<h3>Jar test</h3>
-            <ul>
-              ${plan.jar.map((one) => html`<li>${one.label}: ${amountText(one.amount, one.unit)}${one.how === null ? "" : ` (${one.how})`}</li>`)}
-            </ul>`
-    }
-  </section>`;
 }
 
 function reasoningSection(plan: Plan): SafeHtml {
@@ -313,10 +266,6 @@ function sourcesSection(plan: Plan): SafeHtml {
 
 function against(contradictedBy: string | null): string {
   return contradictedBy === null ? "" : `Contradicted: ${contradictedBy} `;
-}
-
-function mark(evidence: Evidence): SafeHtml {
-  return html`<span class="evidence">[${evidence}]</span>`;
 }
 
 const STYLE = `

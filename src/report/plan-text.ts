@@ -7,6 +7,7 @@ import {
   doseText,
   dryingText,
   evidenceMark,
+  heldValueText,
   leafEndsText,
   leastFree,
   programmeCostText,
@@ -86,6 +87,9 @@ function ruleLines(rule: RuleVerdict): string[] {
 
 function programmesLines(plan: Plan, chosen: Programme | null): string[] {
   const lines = ["WAYS OUT, best first (free on the leaf; the figure is the least over the actives)"];
+  const planned = plan.programmes.find((programme) => programme.kind === "none");
+  const worth = planned === undefined ? null : heldValueText(planned);
+  if (worth !== null) lines.push(...wrap(`${worth} ${evidenceMark("computed")}`, "  "));
   plan.programmes.forEach((programme, index) => {
     const mark = programme.id === plan.chosen ? "*" : " ";
     const leaf = leastFree(programme.actives, "on the leaf");
@@ -140,6 +144,8 @@ function orderLines(plan: Plan): string[] {
       ),
     );
   }
+  for (const difference of plan.differences)
+    lines.push(...wrap(`  ${difference.text} ${evidenceMark("published rule")}`, "    "));
   return lines;
 }
 
@@ -155,6 +161,8 @@ function loadsLines(plan: Plan): string[] {
     for (const amount of last.amounts)
       lines.push(`  ${amount.label}: ${amountText(amount.amount, amount.unit)}`);
   }
+  for (const fact of plan.sprayer)
+    lines.push(...wrap(`  ${fact.text} ${evidenceMark(fact.evidence)}`, "    "));
   return lines;
 }
 
@@ -162,7 +170,8 @@ function jarLines(plan: Plan): string[] {
   if (plan.jar.length === 0) return [];
   const lines = ["JAR TEST"];
   for (const amount of plan.jar) {
-    const how = amount.how === null ? "" : ` (${amount.how})`;
+    const ways = [amount.how, amount.spoons].filter((way) => way !== null).join(" ");
+    const how = ways === "" ? "" : ` (${ways})`;
     lines.push(...wrap(`  ${amount.label}: ${amountText(amount.amount, amount.unit)}${how}`, "    "));
   }
   return lines;

@@ -4,8 +4,10 @@ import type {
   DryingEnd,
   Evidence,
   LeafShare,
+  Money,
   Place,
   Programme,
+  ProgrammePart,
   Share,
 } from "../agronomy/index.ts";
 import { amountText, costText, figure, inHundred, perHundred, timeText } from "./figures.ts";
@@ -81,16 +83,19 @@ export function clockText(clock: ClockShare): string {
   return `${parts.join("; ")}${clock.why === null ? "" : `. ${clock.why}`}`;
 }
 
-/** The dose of a programme in the unit it is measured in, and per litre of spray. */
+/** The dose of a programme in the unit it is measured in, and per litre of spray; both doses where there are two. */
 export function doseText(programme: Programme): string {
-  if (programme.dose === null) {
-    return programme.kind === "less water"
-      ? `${figure(programme.waterVolume_LPerHa)} L/ha of water`
-      : "nothing added";
+  const { parts, kind } = programme;
+  if (parts.length === 0) {
+    if (kind === "less water") return `${figure(programme.waterVolume_LPerHa)} L/ha of water`;
+    return kind === "none" ? "nothing added" : "no conditioner";
   }
-  const { value, unit } = programme.dose;
-  const shown = `${figure(value)} ${unit}`;
-  return unit === "g/L" ? shown : `${shown} (${figure(programme.dose_gPerL)} g/L)`;
+  return parts.map(partDoseText).join(" and ");
+}
+
+function partDoseText({ dose, dose_gPerL }: ProgrammePart): string {
+  const shown = `${figure(dose.value)} ${dose.unit}`;
+  return dose.unit === "g/L" ? shown : `${shown} (${figure(dose_gPerL)} g/L)`;
 }
 
 /** Least free share over the actives that have one, at a place. */
@@ -108,11 +113,25 @@ export function standing(programme: Programme): string {
   return programme.meetsAim ? "meets the aim" : "misses the aim";
 }
 
-/** "cost 4.40 per ha, 66.00 per load"; "cost not known" when no price was given. */
-export function programmeCostText(programme: Programme): string {
-  const { perHa, perLoad } = programme.cost;
-  if (perHa === null && perLoad === null) return "cost not known";
-  return `cost ${costText(perHa)} per ha, ${costText(perLoad)} per load`;
+/** "cost 4.40 per ha, 66.00 per load, 1760.00 a season"; "cost not known" when no price was given. */
+export function programmeCostText({ cost, heldValue }: Programme): string {
+  const spent = cost.perHa === null ? "cost not known" : `cost ${moneyText(cost)}`;
+  return heldValue.perHa === null
+    ? spent
+    : `${spent}; active still held worth ${costText(heldValue.perHa)} per ha`;
+}
+
+/** "4.40 per ha, 66.00 per load, 1760.00 a season"; the season is left out where its area was not said. */
+export function moneyText({ perHa, perLoad, perSeason }: Money): string {
+  const season = perSeason === null ? "" : `, ${costText(perSeason)} a season`;
+  return `${costText(perHa)} per ha, ${costText(perLoad)} per load${season}`;
+}
+
+/** "Active held as planned is worth 3.10 per ha …"; null when its price or its binding is not known. */
+export function heldValueText(planned: Programme): string | null {
+  return planned.heldValue.perHa === null
+    ? null
+    : `The active held as planned is worth ${moneyText(planned.heldValue)}.`;
 }
 
 /** "[computed]": stands behind a statement. */

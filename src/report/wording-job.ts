@@ -31,6 +31,18 @@ export const JOB_WORDING: Readonly<Record<string, Wording>> = {
     say: "This conditioner is not sold in that form in the data.",
     mend: "Use one of the forms named.",
   },
+  "most-rate-below-rate": {
+    say: "The highest rate is below the planned one.",
+    mend: "Swap the two, or check the label.",
+  },
+  "water-price-by-mass": {
+    say: "A water is bought by volume, not by mass.",
+    mend: "Give the price per L or per m3.",
+  },
+  "water-name-repeated": {
+    say: "Each water needs a name of its own.",
+    mend: "Add a source to each water, such as Rain tank.",
+  },
   "conditioner-repeated": { say: "This conditioner stands in the list twice.", mend: "Keep one of the two." },
   "ingredient-unknown": {
     say: "No chemistry of this name is in the data.",

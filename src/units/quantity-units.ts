@@ -162,6 +162,7 @@ function firstOf(...tables: readonly Table[]): Table {
   };
 }
 
+const minutesOf = Object.fromEntries(Object.entries(TIME).map(([unit, hours]) => [unit, hours * 60]));
 const gramsOf = Object.fromEntries(Object.entries(MASS).map(([unit, kg]) => [unit, kg * 1000]));
 /** "100 l" and "100 us gal" below the slash, as doses are written. */
 const volumeWithCount = (unit: string): number | null => {
@@ -200,6 +201,7 @@ export const QUANTITY_TABLES = {
   area: plain(AREA),
   temperature: (unit: string): QuantityUnit | null => lookUp(TEMPERATURE, unit) ?? null,
   time: plain(TIME),
+  flow: ratio(VOLUME, minutesOf),
   "liquid rate": liquidRate,
   "solid rate": solidRate,
   rate: firstOf(liquidRate, solidRate),
@@ -236,6 +238,7 @@ export const QUANTITY_UNITS = {
   area: ["ha", "ac", "m2"],
   temperature: ["°C", "°F"],
   time: ["h", "min", "d"],
+  flow: ["L/min", "US gal/min", "L/h"],
   "liquid rate": ["L/ha", "mL/ha", "fl oz/ac", "pt/ac", "qt/ac", "gal/ac"],
   "solid rate": ["kg/ha", "g/ha", "lb/ac", "oz/ac"],
   rate: ["L/ha", "mL/ha", "kg/ha", "g/ha", "fl oz/ac", "pt/ac", "qt/ac", "gal/ac", "lb/ac", "oz/ac"],

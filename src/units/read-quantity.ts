@@ -36,6 +36,8 @@ export interface QuantityOf {
   temperature: number;
   /** h. */
   time: number;
+  /** L/min. */
+  flow: number;
   /** L/ha of product. */
   "liquid rate": number;
   /** kg/ha of product. */
@@ -84,6 +86,7 @@ const READERS: {
   area: scalar("area"),
   temperature: scalar("temperature"),
   time: scalar("time"),
+  flow: scalar("flow"),
   "liquid rate": scalar("liquid rate"),
   "solid rate": scalar("solid rate"),
   rate: (value, path, options) => {

@@ -52,6 +52,8 @@ const set =
     else at[last] = value;
   };
 
+const RAIN = { source: "Rain tank", readings: [{ parameter: "hardness", value: 10, unit: "mg/L as CaCO3" }] };
+
 const GOOD: readonly (readonly [string, Change])[] = [
   ["as it stands", () => undefined],
   ["no conditioners named", set("conditioners", undefined)],
@@ -103,6 +105,11 @@ const GOOD: readonly (readonly [string, Change])[] = [
     }),
   ],
   ["dose limits", set("conditioners/0/most dose", "2 kg/100 L")],
+  ["another water with a price", set("other waters", [{ ...RAIN, price: "3 /m3" }])],
+  ["no other waters", set("other waters", [])],
+  ["a highest rate", set("mix/0/most rate", "3 L/ha")],
+  ["a season area", set("spray/season area", "400 ha")],
+  ["facts of the sprayer", set("spray/output", "45 L/min")],
 ];
 
 const BAD: readonly (readonly [string, Change])[] = [
@@ -155,6 +162,12 @@ const BAD: readonly (readonly [string, Change])[] = [
   ["a site in words", set("site", { "volatility rules": "yes" })],
   ["a strange key at the top", set("farm", "home")],
   ["an empty title", set("title", " ")],
+  ["another water without readings", set("other waters", [{ source: "Rain tank" }])],
+  ["another water with a strange key", set("other waters", [{ ...RAIN, cost: "3 /m3" }])],
+  ["other waters as a block", set("other waters", RAIN)],
+  ["a bare price of water", set("other waters", [{ ...RAIN, price: 3 }])],
+  ["a bare highest rate", set("mix/0/most rate", 3)],
+  ["a bare output", set("spray/output", 45)],
 ];
 
 test.each(GOOD)("reader and schema both accept: %s", (_, change) => {

@@ -46,7 +46,7 @@ function planned(active: ActiveRecord, form: string | undefined): Plan {
   const job = readJob(jobOf(active, form), { trade });
   if (!job.ok) throw new Error(JSON.stringify(job.issues));
   expect(job.issues.filter((issue) => issue.severity !== "note")).toEqual([]);
-  const plan = planJob(job.value, { thermo, trade });
+  const plan = planJob(job.value, { thermo, trade }, { draws: 0 });
   if (!plan.ok) throw new Error(JSON.stringify(plan.issues));
   return plan.value;
 }

@@ -66,7 +66,7 @@ describe("one list of sources", () => {
       if (!read.ok) throw new Error(JSON.stringify(read.issues));
       const job = readJob(read.value, { trade });
       if (!job.ok) throw new Error(JSON.stringify(job.issues));
-      const plan = planJob(job.value, { thermo: builtInThermo(), trade });
+      const plan = planJob(job.value, { thermo: builtInThermo(), trade }, { draws: 0 });
       if (!plan.ok) throw new Error(JSON.stringify(plan.issues));
       const named = new Set<string>();
       // The water's own `source` is where it was drawn.

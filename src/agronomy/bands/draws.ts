@@ -57,7 +57,9 @@ export function drawInputs(
   const normal = (key: string): Float64Array =>
     column(`n|${seed}|${String(count)}|${key}`, () => uniform(key).map(inverseNormal));
   const waters = Math.ceil(count / DRAWS_PER_WATER);
-  const drawn = drawWaters(test, options, central, waters, (key) => columnOf(waters, key));
+  // Two sources are read apart: their readings are drawn apart, while everything else is common to both.
+  const ofThisWater = (key: string): Float64Array => columnOf(waters, `${test.source}|${key}`);
+  const drawn = drawWaters(test, options, central, waters, ofThisWater);
   const waterTotals = new Map<string, Float64Array>();
   for (let i = 0; i < count; i++) {
     for (const [component, total] of Object.entries(drawn.waters[i % waters]!.totals_molPerL)) {
@@ -75,7 +77,7 @@ export function drawInputs(
     replaced: drawn.replaced,
     uniform,
     ofWater: (key) => {
-      const ofWaters = columnOf(waters, key);
+      const ofWaters = ofThisWater(key);
       return Float64Array.from({ length: count }, (_, i) => ofWaters[i % waters]!);
     },
     normal,

@@ -59,6 +59,43 @@ export function drawSetting(draws: Draws, humidity: number, measured: boolean): 
   };
 }
 
+/** Draws of a blend: a share of one water's draws, the rest of another's. */
+export function blendedDraws(one: DrawSetting, other: DrawSetting, share: number): DrawSetting {
+  const a = one.draws;
+  const b = other.draws;
+  const names = new Set([...a.waterTotals.keys(), ...b.waterTotals.keys()]);
+  const none = new Float64Array(a.count);
+  const mixed = (x: number, y: number): number => share * x + (1 - share) * y;
+  const waterTotals = new Map<string, Float64Array>();
+  const centralTotals: Record<string, number> = {};
+  for (const name of names) {
+    const [inA, inB] = [a.waterTotals.get(name) ?? none, b.waterTotals.get(name) ?? none];
+    waterTotals.set(
+      name,
+      inA.map((x, i) => mixed(x, inB[i]!)),
+    );
+    centralTotals[name] = mixed(a.centralTotals[name] ?? 0, b.centralTotals[name] ?? 0);
+  }
+  return { ...other, draws: { ...b, waterTotals, centralTotals } };
+}
+
+/** Draws of a water that has lost part of some components; the charge is made up by protons. */
+export function settledDraws(setting: DrawSetting, names: readonly string[], left: number): DrawSetting {
+  const { draws } = setting;
+  const waterTotals = new Map(draws.waterTotals);
+  const centralTotals: Record<string, number> = { ...draws.centralTotals };
+  for (const name of names) {
+    const drawn = draws.waterTotals.get(name);
+    if (drawn !== undefined)
+      waterTotals.set(
+        name,
+        drawn.map((total) => left * total),
+      );
+    centralTotals[name] = left * (centralTotals[name] ?? 0);
+  }
+  return { ...setting, draws: { ...draws, waterTotals, centralTotals } };
+}
+
 /**
  * Carries the draws through a programme.
  *

@@ -108,9 +108,10 @@ export function leastFreeOf(
   return least;
 }
 
-/** The dose in words; null when nothing is added. */
-export function doseWords(programme: Programme): string | null {
-  return programme.dose === null ? null : `${figure(programme.dose.value)} ${programme.dose.unit}`;
+/** The dose in words, both where there are two; null when nothing is added. */
+export function doseWords({ parts }: Programme): string | null {
+  if (parts.length === 0) return null;
+  return parts.map(({ dose }) => `${figure(dose.value)} ${dose.unit}`).join(" and ");
 }
 
 /** Cost per hectare, or that it is not known. */

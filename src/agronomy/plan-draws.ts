@@ -1,0 +1,82 @@
+import type { ThermoData } from "../chem/index.ts";
+import type { Water, WaterTest } from "../water/index.ts";
+import { drawInputs } from "./bands/draws.ts";
+import { drawSetting } from "./bands/programme-draws.ts";
+import type { DrawSetting, ProgrammeDraws } from "./bands/programme-draws.ts";
+import { measureNext, rangeWidth, spreadOf } from "./bands/spread.ts";
+import { USUAL_HUMIDITY } from "./chemistry.ts";
+import { finishProgramme } from "./finish-programme.ts";
+import type { FinishedProgramme } from "./finish-programme.ts";
+import type { Draft, Setting } from "./programmes.ts";
+import type { TradeData } from "./trade-data.ts";
+import type { Job, PlanUncertainty } from "./types.ts";
+import { leastOfDraws } from "./verdict.ts";
+import type { Computed } from "./verdict.ts";
+
+/** Confidence [1] that may be missing for a surer draft to be tried, and how often one is. */
+const NEARLY_SURE = 0.1;
+const SURER_TRIES = 3;
+
+/** Finishes a draft; one that falls a little short of the confidence asked for is replaced by a surer one. */
+export function finishSurely(draft: Draft, trade: TradeData): Computed<FinishedProgramme> {
+  const { confidence } = draft.setting.job.aim;
+  let tried = draft;
+  let finished = finishProgramme(tried, trade);
+  for (let k = 0; k < SURER_TRIES && finished.ok && tried.surer !== null; k++) {
+    const found = finished.value.programme.confidence;
+    if (found === null || found >= confidence || found < confidence - NEARLY_SURE) break;
+    tried = tried.surer();
+    const surer = finishProgramme(tried, trade);
+    if (!surer.ok || (surer.value.programme.confidence ?? 0) <= found) break;
+    finished = surer;
+  }
+  return finished;
+}
+
+/** Draws of a water and of the air while its drops dry; null when none are asked for. */
+export function drawnFor(
+  { spray }: Job,
+  test: WaterTest,
+  water: Water,
+  thermo: ThermoData,
+  count: number,
+): DrawSetting | null {
+  if (count <= 0) return null;
+  const { temperature_C, humidity } = spray;
+  const draws = drawInputs(test, water, { thermo, temperature_C }, count);
+  return drawSetting(draws, humidity ?? USUAL_HUMIDITY, humidity !== null);
+}
+
+/** A draft with the draws of its programme. */
+export interface OfDraft {
+  readonly draft: Draft;
+  readonly draws: ProgrammeDraws;
+}
+
+/** What the ranges rest on, for the programme that is chosen or, when none is, for nothing added. */
+export function uncertaintyOf(
+  id: string,
+  drawsOf: ReadonlyMap<string, OfDraft>,
+  { job, drawn }: Setting,
+): PlanUncertainty | null {
+  const found = drawsOf.get(id);
+  if (drawn === null || found === undefined) return null;
+  const { draft, draws: ofProgramme } = found;
+  const { draws } = drawn;
+  const { where } = job.aim;
+  const least = leastOfDraws(ofProgramme, where, draft.tank, draft.rateFactors);
+  const spread = spreadOf(least, draws, ofProgramme.keys);
+  const controls = [...drawsOf.values()].map((one) => one.draws.control);
+  return {
+    draws: draws.count,
+    seed: draws.seed,
+    replaced: draws.replaced,
+    control: {
+      solved: controls.reduce((sum, one) => sum + one.solved, 0),
+      difference: ofProgramme.control.difference,
+    },
+    about: { programme: id, where, width: rangeWidth(least) },
+    spread,
+    measureNext: measureNext(least, spread, job.water),
+  };
+}

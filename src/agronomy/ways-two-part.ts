@@ -1,0 +1,107 @@
+import { roundDoseUp } from "./dose-search.ts";
+import { conditionerAmount, conditionerLabel } from "./filling.ts";
+import { costOf } from "./finish-programme.ts";
+import { doseLimits, draftOf, freeIn, searchDose, SURER } from "./programmes.ts";
+import type { Candidate, Draft, Setting } from "./programmes.ts";
+import type { DosedConditioner } from "./tank.ts";
+import type { Programme } from "./types.ts";
+import type { Computed } from "./verdict.ts";
+
+/** One conditioner as searched and judged alone. */
+export interface Single {
+  readonly candidate: Candidate;
+  readonly draft: Draft;
+  readonly programme: Programme;
+}
+
+/** Added to the aim of the search, whose drying path has fewer stops than the one the pair is judged by. */
+const AIM_MARGIN = 0.001;
+
+const AMMONIUM_SULFATE = "ammonium-sulfate";
+
+/** Partners tried of each kind, the best ones alone first: each costs a dose search. */
+const MOST_PARTNERS = 2;
+
+/**
+ * An acidifier or a sequestrant beside ammonium sulfate at its lowest usual dose, the partner at the least dose that
+ * meets the aim. Only where the pair beats both alone: it meets the aim and neither does, or it costs less than each
+ * that does. Without prices no saving is claimed.
+ */
+export function twoParts(setting: Setting, singles: readonly Single[]): readonly Computed<Draft | null>[] {
+  const open = singles.filter(({ programme }) => !programme.blocked);
+  const sulfate = open.find(({ candidate }) => candidate.record.id === AMMONIUM_SULFATE);
+  if (sulfate === undefined) return [];
+  return partnersOf(open).map((partner) => pairOf(setting, sulfate, partner));
+}
+
+/** The best acidifiers and the best sequestrants: what meets the aim first, then the cheaper, then the smaller dose. */
+function partnersOf(singles: readonly Single[]): readonly Single[] {
+  const ranked = singles
+    .filter(({ candidate }) => !candidate.record.modes.includes("supplies ammonium"))
+    .sort((a, b) => {
+      const meets = Number(b.programme.meetsAim === true) - Number(a.programme.meetsAim === true);
+      const cost = (a.programme.cost.perHa ?? Infinity) - (b.programme.cost.perHa ?? Infinity);
+      if (meets !== 0) return meets;
+      return cost !== 0 && !Number.isNaN(cost) ? cost : a.programme.dose_gPerL - b.programme.dose_gPerL;
+    });
+  const withMode = (mode: string): readonly Single[] =>
+    ranked.filter(({ candidate }) => candidate.record.modes.includes(mode)).slice(0, MOST_PARTNERS);
+  return [...new Set([...withMode("sequesters"), ...withMode("acidifies")])];
+}
+
+function pairOf(setting: Setting, sulfate: Single, partner: Single): Computed<Draft | null> {
+  const none = { ok: true, value: null } as const;
+  const base = lowestUsual(sulfate.candidate);
+  if (base === null) return none;
+  const { least, most } = doseLimits(partner.candidate);
+  const { record, formId } = partner.candidate;
+  const at = (dose_gPerL: number): readonly DosedConditioner[] => [{ record, formId, dose_gPerL }, base];
+  const volume = setting.job.spray.volume_LPerHa;
+  const alone = freeIn(setting, volume, [base]);
+  if (!alone.ok) return alone;
+  // Ammonium sulfate enough by itself needs no partner; an aim that cannot be judged has no least dose.
+  if (alone.value === null || alone.value >= setting.job.aim.freeShare) return none;
+  const aim = Math.min(1, setting.job.aim.freeShare + AIM_MARGIN);
+  const found = searchDose(setting, at, aim, { least, most });
+  if (!found.ok) return found;
+  if (found.value.kind !== "met") return none;
+  const prices = [partner.candidate.choice?.price ?? null, sulfate.candidate.choice?.price ?? null];
+  const draftAt = (dose: number): Draft => {
+    const conditioners = at(dose);
+    return draftOf(setting, {
+      id: conditioners.map((one) => one.record.id).join("+"),
+      name: conditioners.map(conditionerLabel).join(" + "),
+      kind: "two conditioners",
+      conditioners,
+      added: conditioners.map((one, i) => ({ ...conditionerAmount(one), price: prices[i] ?? null })),
+      remarks: [
+        {
+          code: "two-conditioners",
+          text: "Two conditioners: add one, let it dissolve, then the other. Jar test first, and not on one label alone.",
+          evidence: "common practice",
+          source: "common-practice",
+        },
+      ],
+      surer: dose < most ? () => draftAt(roundDoseUp(dose * SURER, most)) : null,
+    });
+  };
+  const draft = draftAt(roundDoseUp(found.value.dose, most));
+  return beats(draft, sulfate, partner) ? { ok: true, value: draft } : none;
+}
+
+/** Ammonium sulfate at the lowest usual dose, within the label's limits; null when no usual dose is known. */
+function lowestUsual(candidate: Candidate): DosedConditioner | null {
+  const { record, formId } = candidate;
+  const usual = record.usualDose?.low_gPerL ?? null;
+  if (usual === null) return null;
+  const assay = (record.forms.find((form) => form.id === formId)?.assay_percent ?? 100) / 100;
+  const { least, most } = doseLimits(candidate);
+  return { record, formId, dose_gPerL: Math.min(most, Math.max(least, roundDoseUp(usual / assay))) };
+}
+
+function beats(pair: Draft, ...singles: readonly Single[]): boolean {
+  const enough = singles.filter(({ programme }) => programme.meetsAim === true);
+  if (enough.length === 0) return true;
+  const cost = costOf(pair).perHa;
+  return cost !== null && enough.every(({ programme }) => cost < (programme.cost.perHa ?? -Infinity));
+}
