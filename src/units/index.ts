@@ -1,3 +1,4 @@
+export * from "./convert-quantity.ts";
 export * from "./convert-reading.ts";
 export * from "./format.ts";
 export * from "./issue-codes.ts";

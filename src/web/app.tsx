@@ -41,10 +41,9 @@ export function App({ start }: { start: JobState }): ReactElement {
       dispatch,
       catalogue: engine.catalogue,
       issues: engine.issues,
-      echoes: engine.echoes,
       readSheet: engine.readSheet,
     }),
-    [draft, engine.catalogue, engine.issues, engine.echoes, engine.readSheet],
+    [draft, engine.catalogue, engine.issues, engine.readSheet],
   );
   return (
     <div className={outdoor ? "page outdoor" : "page"}>

@@ -1,9 +1,9 @@
 import { builtInTrade, findFormulation, planJob, readJob } from "../../agronomy/index.ts";
-import type { Job, TradeData } from "../../agronomy/index.ts";
+import type { TradeData } from "../../agronomy/index.ts";
 import { builtInThermo } from "../../chem/index.ts";
 import { cardHtml, fillCard, wordIssue } from "../../report/index.ts";
-import { formatNumber, fromInternal, PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
-import type { Issue, Parameter } from "../../units/index.ts";
+import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
+import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
 import { sheetView } from "./sheet-view.ts";
 import type { Catalogue, EngineReply, EngineRequest, Planned, WordedIssue } from "./messages.ts";
@@ -45,6 +45,7 @@ function worded(issues: readonly Issue[]): readonly WordedIssue[] {
     severity: issue.severity,
     words: issue.code === "key-missing" ? neededWords(issue) : wordIssue({ ...issue, path: "" }),
     missing: issue.code === "key-missing",
+    readings: issue.code === "number-ambiguous" ? (issue.expected?.split(" or ") ?? []) : [],
   }));
 }
 
@@ -52,28 +53,6 @@ function worded(issues: readonly Issue[]): readonly WordedIssue[] {
 function neededWords({ expected }: Issue): string {
   if (expected === undefined) return "needed.";
   return /^\d/.test(expected) ? `needed, such as ${expected}.` : `needed: ${expected}.`;
-}
-
-/** The readings as understood, in a second familiar unit, by path of their field. */
-function echoesOf(job: Job): Record<string, string> {
-  const echoes: Record<string, string> = {};
-  job.water.readings.forEach((reading, i) => {
-    const { measured, parameter } = reading;
-    const number = measured.kind === "value" ? measured.value : null;
-    if (number === null || parameter === "pH") return;
-    const unit = secondUnit(parameter, reading.typed.unit);
-    if (unit === null) return;
-    const shown = fromInternal(parameter, number, unit);
-    if (shown.ok)
-      echoes[`water.readings[${i}].value`] = `= ${formatNumber(shown.value, { significant: 3, unit })}`;
-  });
-  return echoes;
-}
-
-function secondUnit(parameter: Parameter, typed: string): string | null {
-  const same = (a: string): boolean =>
-    a.toLowerCase().replaceAll(" ", "") === typed.toLowerCase().replaceAll(" ", "");
-  return PARAMETER_RULES[parameter].units.find((unit) => unit !== "" && !same(unit)) ?? null;
 }
 
 function answer(request: Extract<EngineRequest, { type: "plan" }>): EngineReply {
@@ -93,7 +72,6 @@ function answer(request: Extract<EngineRequest, { type: "plan" }>): EngineReply 
     type: "plan",
     id: request.id,
     issues: worded(issues),
-    echoes: job.ok ? echoesOf(job.value) : {},
     planned,
     elapsed_ms: performance.now() - started,
   };

@@ -10,6 +10,8 @@ export interface WordedIssue {
   readonly words: string;
   /** True when nothing is wrong yet: the field is only still empty. */
   readonly missing: boolean;
+  /** The readings of a number that has two; empty for all else. */
+  readonly readings: readonly string[];
 }
 
 /** A choice in a select: what is written into the document, and what a person reads. */
@@ -104,8 +106,6 @@ export type EngineReply =
       readonly type: "plan";
       readonly id: number;
       readonly issues: readonly WordedIssue[];
-      /** The value understood, in the unit used for computing, by path of the field. */
-      readonly echoes: Readonly<Record<string, string>>;
       /** null while an issue blocks the answer. */
       readonly planned: Planned | null;
       readonly elapsed_ms: number;

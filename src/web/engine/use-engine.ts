@@ -19,7 +19,6 @@ export interface EngineView {
   readonly catalogue: Catalogue | null;
   /** Issues of the latest document answered. */
   readonly issues: readonly WordedIssue[];
-  readonly echoes: Readonly<Record<string, string>>;
   /** The last plan that could be computed; it stays while an issue blocks a newer one. */
   readonly planned: Planned | null;
   /** True when `planned` belongs to an earlier document than the one on the form. */
@@ -157,7 +156,6 @@ export function useEngine(document: JobDocument, job: string): EngineView {
   return {
     catalogue,
     issues: answer?.issues ?? [],
-    echoes: answer?.echoes ?? {},
     planned: kept?.job === job ? kept.planned : null,
     waiting: answer === null || answer.id !== asked || blocked,
     blocked,

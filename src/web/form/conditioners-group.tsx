@@ -3,7 +3,8 @@ import { choiceOf } from "../engine/messages.ts";
 import { blankConditioner } from "../job/draft.ts";
 import type { ConditionerRow } from "../job/draft.ts";
 import { fieldId, focusSoon, useForm } from "./form-context.ts";
-import { QuantityField, SelectField } from "./fields.tsx";
+import { SelectField } from "./fields.tsx";
+import { QuantityField } from "./quantity-field.tsx";
 import { IssueList } from "./messages.tsx";
 import { Section } from "./section.tsx";
 

@@ -2,13 +2,11 @@ import { useState } from "react";
 import type { ReactElement, ReactNode } from "react";
 import { choiceOf } from "../engine/messages.ts";
 import type { Choice, WordedIssue } from "../engine/messages.ts";
-import { splitTyped } from "../job/to-document.ts";
-import type { Typed } from "../job/draft.ts";
 import { fieldId, issuesOf, useForm } from "./form-context.ts";
 import { IssueList } from "./messages.tsx";
 
 /** Messages of a field. While it is being typed into, blocking ones wait; the result side names what it waits for. */
-function Messages({
+export function Messages({
   id,
   issues,
   typing,
@@ -25,7 +23,8 @@ function Messages({
   );
 }
 
-interface FieldShell {
+/** What every field has. */
+export interface FieldShell {
   readonly label: string;
   /** Path of the value in the document. */
   readonly path: string;
@@ -43,11 +42,10 @@ interface TextFieldProps extends FieldShell {
 
 /** One text box with its label above, the value understood and its messages below. */
 export function TextField(props: TextFieldProps): ReactElement {
-  const { issues, echoes } = useForm();
+  const { issues } = useForm();
   const [typing, setTyping] = useState(false);
   const id = fieldId(props.path);
   const own = issuesOf(issues, props.path);
-  const echo = echoes[props.path];
   const wrong = !typing && own.some((issue) => issue.severity === "error");
   return (
     <div className="field">
@@ -72,84 +70,7 @@ export function TextField(props: TextFieldProps): ReactElement {
         }}
       />
       <p id={`${id}-about`} className="about">
-        {echo ?? props.hint ?? ""}
-      </p>
-      <Messages id={`${id}-messages`} issues={own} typing={typing} />
-    </div>
-  );
-}
-
-/** A unit as it is read: an option of a select can hold no subscript, so the digit itself is low. */
-function unitWords(unit: string): string {
-  return unit.replace(/CaCO3/, "CaCO₃");
-}
-
-interface QuantityFieldProps extends FieldShell {
-  readonly value: Typed;
-  readonly onChange: (value: Typed) => void;
-  readonly units: readonly string[];
-  /** True where a minus sign may be needed: the number keypad of some phones has none. */
-  readonly signed?: boolean;
-  readonly hiddenLabel?: boolean;
-  /** Further paths whose issues belong here, e.g. a reading's own unit. */
-  readonly alsoAt?: readonly string[];
-}
-
-/** A number with its unit beside it. A unit typed into the box wins over the one chosen. */
-export function QuantityField(props: QuantityFieldProps): ReactElement {
-  const { issues, echoes } = useForm();
-  const [typing, setTyping] = useState(false);
-  const id = fieldId(props.path);
-  const own = [props.path, ...(props.alsoAt ?? [])].flatMap((path) => issuesOf(issues, path));
-  const wrong = !typing && own.some((issue) => issue.severity === "error");
-  const typedUnit = splitTyped(props.value).text !== props.value.text;
-  const echo = echoes[props.path];
-  const units = props.units.includes(props.value.unit) ? props.units : [props.value.unit, ...props.units];
-  return (
-    <div className="field">
-      <label htmlFor={id} className={props.hiddenLabel === true ? "visually-hidden" : undefined}>
-        {props.label}
-      </label>
-      <div className="with-unit">
-        <input
-          id={id}
-          type="text"
-          inputMode={props.signed === true ? undefined : "decimal"}
-          autoComplete="off"
-          spellCheck={false}
-          value={props.value.text}
-          aria-describedby={`${id}-about ${id}-messages`}
-          aria-invalid={wrong || undefined}
-          onChange={(event) => {
-            setTyping(true);
-            props.onChange({ ...props.value, text: event.target.value });
-          }}
-          onBlur={() => {
-            setTyping(false);
-          }}
-        />
-        {typedUnit ? (
-          <span className="unit">unit as typed</span>
-        ) : units.length === 1 ? (
-          <span className="unit">{unitWords(units[0] ?? "")}</span>
-        ) : (
-          <select
-            aria-label={`Unit of ${props.label}`}
-            value={props.value.unit}
-            onChange={(event) => {
-              props.onChange({ ...props.value, unit: event.target.value });
-            }}
-          >
-            {units.map((unit) => (
-              <option key={unit} value={unit}>
-                {unit === "" ? "no unit" : unitWords(unit)}
-              </option>
-            ))}
-          </select>
-        )}
-      </div>
-      <p id={`${id}-about`} className="about">
-        {echo ?? props.hint ?? ""}
+        {props.hint ?? ""}
       </p>
       <Messages id={`${id}-messages`} issues={own} typing={typing} />
     </div>

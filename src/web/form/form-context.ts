@@ -11,7 +11,6 @@ export interface FormView {
   readonly dispatch: Dispatch<JobAction>;
   readonly catalogue: Catalogue | null;
   readonly issues: readonly WordedIssue[];
-  readonly echoes: Readonly<Record<string, string>>;
   readonly readSheet: EngineView["readSheet"];
 }
 

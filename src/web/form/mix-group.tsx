@@ -3,12 +3,13 @@ import { choiceOf } from "../engine/messages.ts";
 import { blankProduct } from "../job/draft.ts";
 import type { Draft, MixRow } from "../job/draft.ts";
 import { fieldId, focusSoon, useForm } from "./form-context.ts";
-import { QuantityField, SelectField } from "./fields.tsx";
+import { SelectField } from "./fields.tsx";
+import { QuantityField } from "./quantity-field.tsx";
 import { IssueList } from "./messages.tsx";
 import { Section } from "./section.tsx";
 
-const STRENGTH_UNITS = ["g/L", "g/kg"];
-const RATE_UNITS = ["L/ha", "kg/ha"];
+const STRENGTH_UNITS = ["g/L", "g/kg", "lb/US gal"];
+const RATE_UNITS = ["L/ha", "kg/ha", "fl oz/ac", "pt/ac", "qt/ac", "lb/ac"];
 const PRICE_UNITS = ["/L", "/kg"];
 
 /** The products of the tank. */
@@ -91,6 +92,7 @@ function Product({ row, index }: { row: MixRow; index: number }): ReactElement {
           path={`${path}.strength`}
           value={row.strength}
           units={STRENGTH_UNITS}
+          measure={{ dimension: "content" }}
           onChange={(strength) => {
             edit({ strength });
           }}
@@ -100,6 +102,7 @@ function Product({ row, index }: { row: MixRow; index: number }): ReactElement {
           path={`${path}.rate`}
           value={row.rate}
           units={RATE_UNITS}
+          measure={{ dimension: "rate" }}
           onChange={(rate) => {
             edit({ rate });
           }}

@@ -1,7 +1,8 @@
 import type { ReactElement } from "react";
 import type { Draft, Typed } from "../job/draft.ts";
 import { useForm } from "./form-context.ts";
-import { QuantityField, SelectField, TextField } from "./fields.tsx";
+import { SelectField, TextField } from "./fields.tsx";
+import { QuantityField } from "./quantity-field.tsx";
 import { Section } from "./section.tsx";
 
 type Spray = Draft["spray"];
@@ -12,31 +13,61 @@ interface SprayQuestion {
   /** Name in the document. */
   readonly name: string;
   readonly units: readonly string[];
+  readonly dimension: "volume per area" | "volume" | "area" | "temperature" | "share" | "time";
   readonly hint?: string;
   readonly signed?: boolean;
 }
 
 const QUESTIONS: readonly SprayQuestion[] = [
-  { key: "volume", label: "Water volume", name: "volume", units: ["L/ha", "US gal/ac", "imp gal/ac"] },
+  {
+    key: "volume",
+    label: "Water volume",
+    name: "volume",
+    dimension: "volume per area",
+    units: ["L/ha", "US gal/ac", "imp gal/ac"],
+  },
   {
     key: "leastVolume",
     label: "Least volume you would use",
     name: "least volume",
+    dimension: "volume per area",
     units: ["L/ha", "US gal/ac", "imp gal/ac"],
     hint: "Blank: not said.",
   },
-  { key: "tank", label: "Tank", name: "tank", units: ["L", "US gal", "imp gal"] },
-  { key: "area", label: "Area", name: "area", units: ["ha", "ac"] },
-  { key: "temperature", label: "Water temperature", name: "temperature", units: ["°C", "°F"], signed: true },
-  { key: "humidity", label: "Humidity of the air", name: "humidity", units: ["%"], hint: "Blank: 80 %." },
+  { key: "tank", label: "Tank", name: "tank", dimension: "volume", units: ["L", "US gal", "imp gal"] },
+  { key: "area", label: "Area", name: "area", dimension: "area", units: ["ha", "ac"] },
+  {
+    key: "temperature",
+    label: "Water temperature",
+    name: "temperature",
+    dimension: "temperature",
+    units: ["°C", "°F"],
+    signed: true,
+  },
+  {
+    key: "humidity",
+    label: "Humidity of the air",
+    name: "humidity",
+    dimension: "share",
+    units: ["%"],
+    hint: "Blank: 80 %.",
+  },
   {
     key: "holdingTime",
     label: "Longest time in the tank",
     name: "holding time",
+    dimension: "time",
     units: ["h", "min", "d"],
     hint: "From mixing to the last of the load.",
   },
-  { key: "jar", label: "Jar for the jar test", name: "jar", units: ["L", "mL"], hint: "Blank: 1 L." },
+  {
+    key: "jar",
+    label: "Jar for the jar test",
+    name: "jar",
+    dimension: "volume",
+    units: ["L", "mL"],
+    hint: "Blank: 1 L.",
+  },
 ];
 
 /** The spray: volumes, area, temperature and time. */
@@ -48,13 +79,14 @@ export function SprayGroup(): ReactElement {
   return (
     <Section id="section-spray" title="Spray">
       <div className="fields">
-        {QUESTIONS.map(({ key, label, name, units, hint, signed }) => (
+        {QUESTIONS.map(({ key, label, name, dimension, units, hint, signed }) => (
           <QuantityField
             key={key}
             label={label}
             path={`spray.${name}`}
             value={draft.spray[key]}
             units={units}
+            measure={{ dimension }}
             signed={signed ?? false}
             {...(hint === undefined ? {} : { hint })}
             onChange={(value) => {

@@ -3,7 +3,8 @@ import type { ReactElement } from "react";
 import { blankReading } from "../job/draft.ts";
 import type { Draft, ReadingRow } from "../job/draft.ts";
 import { fieldId, focusSoon, useForm } from "./form-context.ts";
-import { QuantityField, SelectField, TextField } from "./fields.tsx";
+import { SelectField, TextField } from "./fields.tsx";
+import { QuantityField } from "./quantity-field.tsx";
 import { IssueList } from "./messages.tsx";
 import { capital } from "./place-words.ts";
 import { Section } from "./section.tsx";
@@ -114,6 +115,8 @@ function Reading({ row, index }: { row: ReadingRow; index: number }): ReactEleme
         alsoAt={[`${path}.unit`]}
         value={row.value}
         units={units}
+        measure={{ reading: row.parameter }}
+        hint="Blank: not measured."
         signed={row.parameter === "temperature"}
         onChange={(value) => {
           dispatch({

@@ -2,6 +2,11 @@
 export interface Typed {
   readonly text: string;
   readonly unit: string;
+  /**
+   * What was typed, while the box shows the same amount in another unit. It is what is computed with, so that changing
+   * the unit to and fro loses nothing; typing anew drops it.
+   */
+  readonly asTyped?: { readonly text: string; readonly unit: string };
 }
 
 /** One row of the readings table, as typed. */

@@ -5,7 +5,7 @@ export type JobDocument = Readonly<Record<string, unknown>>;
 
 /** A number, limit or range followed by something that is not a number: a unit typed into the box. */
 const NUMBER_THEN_UNIT =
-  /^\s*([<>≤≥~]?\s*[-−]?\d[\d.,\s]*(?:[eE][-+]?\d+)?(?:\s*[-–]\s*\d[\d.,]*)?)\s*([^\d\s.,<>–-].*?)\s*$/;
+  /^\s*([<>≤≥~]?\s*[-−]?\d[\d.,\s]*(?:[eE][-+]?\d+)?(?:\s*[-–]\s*\d[\d.,]*)?)\s*(?![eE][-+]?\d)([^\d\s.,<>–-].*?)\s*$/;
 
 /** Splits a unit typed into the number's box from its number; the unit chosen beside it holds otherwise. */
 export function splitTyped(typed: Typed): Typed {
@@ -14,10 +14,15 @@ export function splitTyped(typed: Typed): Typed {
   return { text: (match[1] ?? "").trimEnd(), unit: match[2] ?? "" };
 }
 
+/** What a quantity is computed from: what was typed, whatever unit the box shows it in. */
+export function typedFirst({ text, unit, asTyped }: Typed): Typed {
+  return asTyped ?? { text, unit };
+}
+
 /** The quantity as one text, e.g. "200 L/ha"; null when nothing is typed. */
 export function quantityText(typed: Typed): string | null {
   if (typed.text.trim() === "") return null;
-  const { text, unit } = splitTyped(typed);
+  const { text, unit } = splitTyped(typedFirst(typed));
   return unit === "" ? text : `${text} ${unit}`;
 }
 
@@ -58,7 +63,7 @@ export function documentOf(draft: Draft): JobDocument {
 }
 
 function readingOf(row: ReadingRow): JobDocument {
-  const { text, unit } = splitTyped(row.value);
+  const { text, unit } = splitTyped(typedFirst(row.value));
   return withoutBlanks({ parameter: row.parameter, unit }, { value: text });
 }
 
