@@ -1,4 +1,6 @@
 import { cautionsFor } from "./cautions.ts";
+import { feedAmounts, feedId, feedLabel } from "./feed.ts";
+import type { MixFeed } from "./feed.ts";
 import { jarTest } from "./jar-test.ts";
 import { loads } from "./loads.ts";
 import type { MixAmount } from "./loads.ts";
@@ -10,7 +12,11 @@ import type { TradeData } from "./trade-data.ts";
 import type { Filling } from "./types.ts";
 
 /** What goes into the tank besides water, in the order of the job: conditioner first. */
-export function amountsOf(draft: Draft, mix: readonly MixProduct[]): readonly MixAmount[] {
+export function amountsOf(
+  draft: Draft,
+  mix: readonly MixProduct[],
+  feeds: readonly MixFeed[],
+): readonly MixAmount[] {
   const products = mix.map((product, i): MixAmount => {
     const { rate } = product.item;
     return {
@@ -19,7 +25,8 @@ export function amountsOf(draft: Draft, mix: readonly MixProduct[]): readonly Mi
       perHa: { value: rate.value, unit: rate.per },
     };
   });
-  return draft.conditioner === null ? products : [conditionerAmount(draft.conditioner), ...products];
+  const rest = [...products, ...feedAmounts(feeds)];
+  return draft.conditioner === null ? rest : [conditionerAmount(draft.conditioner), ...rest];
 }
 
 /** A conditioner's dose as an amount per litre of spray. */
@@ -41,14 +48,15 @@ export function conditionerLabel({ record, formId }: DosedConditioner): string {
 
 /** Order, loads, jar test and cautions of one programme. */
 export function fillingOf(draft: Draft, setting: Setting, trade: TradeData): Filling {
-  const { job, mix } = setting;
-  const amounts = amountsOf(draft, mix);
+  const { job, mix, feeds } = setting;
+  const amounts = amountsOf(draft, mix, feeds);
   const items: OrderItem[] = mix.map((product, i) => ({
     product: productId(product, i),
     label: productLabel(product),
     kind: "product",
     formulation: product.item.formulation,
   }));
+  items.push(...feedOrder(feeds));
   if (draft.conditioner !== null) {
     items.unshift({
       product: draft.conditioner.record.id,
@@ -65,8 +73,18 @@ export function fillingOf(draft: Draft, setting: Setting, trade: TradeData): Fil
     cautions: cautionsFor(trade, {
       actives: mix.map((product) => product.active),
       conditioners: draft.conditioner === null ? [] : [draft.conditioner],
+      feeds: feeds.map((feed) => feed.record),
     }),
   };
+}
+
+function feedOrder(feeds: readonly MixFeed[]): readonly OrderItem[] {
+  return feeds.map((feed, i) => ({
+    product: feedId(feed, i),
+    label: feedLabel(feed),
+    kind: "product",
+    mixingGroup: feed.record.mixingGroup,
+  }));
 }
 
 /** Products of one active may be two; the place in the mix tells them apart. */

@@ -27,6 +27,8 @@ export const ISSUE_CODES_JOB = {
   "formulation-not-for-water": "a formulation that is not mixed with water",
   "dose-does-not-fit-form": "a dose by volume of something sold as a solid",
   "conditioner-repeated": "the same conditioner twice",
+  "feed-unknown": "a leaf feed that is not in the data",
+  "feed-not-dissolved": "more of a leaf feed than the spray can dissolve",
   "ingredient-unknown": "a chemistry on a label that is not in the data",
   "amount-needs-density": "an amount per litre of a product without its density",
   "composition-above-whole": "chemistries that add up to more than the product",

@@ -3,6 +3,7 @@ import type { Read } from "../units/index.ts";
 import { readWaterTest } from "../water/index.ts";
 import type { WaterTest } from "../water/index.ts";
 import { readConditioners } from "./job-conditioners.ts";
+import { readFeeds } from "./job-feeds.ts";
 import { IssueList, describe, isMissing, openFields, textOf } from "./job-fields.ts";
 import type { Fields } from "./job-fields.ts";
 import { readMix } from "./job-mix.ts";
@@ -44,12 +45,17 @@ export function readJob(document: unknown, context: { readonly trade: TradeData 
     : issues.take(readWaterTest(top.get("water"), "water"));
   const spray = readSpray(top, issues);
   const mix = readMix(top, context.trade, issues);
+  const feeds = readFeeds(top.get("mix"), context.trade, issues);
   const conditioners = readConditioners(top, context.trade, issues);
   const aim = readAim(top, issues);
   const site = readSite(top, issues);
   if (issues.blocks || water === undefined || spray === null || mix === null)
     return { ok: false, issues: issues.all };
-  return { ok: true, value: { title, water, spray, mix, conditioners, aim, site }, issues: issues.all };
+  return {
+    ok: true,
+    value: { title, water, spray, mix, feeds, conditioners, aim, site },
+    issues: issues.all,
+  };
 }
 
 const KEYS_OF_WATER_ALONE = ["hardstand", "title", "water"];

@@ -8,6 +8,8 @@ import { drawSetting } from "./bands/programme-draws.ts";
 import type { DrawSetting, ProgrammeDraws } from "./bands/programme-draws.ts";
 import { measureNext, rangeWidth, spreadOf } from "./bands/spread.ts";
 import { chemistryOn, USUAL_HUMIDITY } from "./chemistry.ts";
+import { feedConcentration_molPerL, solubility_gPerL } from "./feed.ts";
+import type { MixFeed } from "./feed.ts";
 import { finishProgramme } from "./finish-programme.ts";
 import type { FinishedProgramme } from "./finish-programme.ts";
 import { findConditioner } from "./find.ts";
@@ -51,6 +53,7 @@ export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Re
     job,
     water,
     mix: mix.value,
+    feeds: feedsOf(job, data.trade),
     temperature_C: job.spray.temperature_C ?? water.temperature_C,
     chemistry: chemistryOn(data.thermo, job.spray.humidity ?? USUAL_HUMIDITY),
     drawn: drawnFor(job, water, data.thermo, options.draws ?? USUAL_DRAWS),
@@ -62,7 +65,7 @@ export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Re
     plannedMeets: free.ok && free.value !== null && free.value >= job.aim.freeShare,
   };
 
-  const issues: Issue[] = [];
+  const issues: Issue[] = [...feedsThatDoNotDissolve(setting)];
   const programmes: Programme[] = [];
   const drawsOf = new Map<string, ProgrammeDraws>();
   for (const draft of draftsOf(setting, data.trade, issues)) {
@@ -162,6 +165,27 @@ function mixOf(job: Job, trade: TradeData): Read<readonly MixProduct[]> {
     found.push({ item, active, form: formOf(item, active.forms) });
   }
   return issues.length > 0 ? { ok: false, issues } : { ok: true, value: found, issues: [] };
+}
+
+/** Leaf feeds of the mix with their records. */
+function feedsOf(job: Job, trade: TradeData): readonly MixFeed[] {
+  return job.feeds.flatMap((item): MixFeed[] => {
+    const record = trade.feeds.find((feed) => feed.id === item.feed);
+    return record === undefined ? [] : [{ item, record }];
+  });
+}
+
+/** Feeds of which the spray cannot dissolve as much as is planned, at its temperature. */
+function feedsThatDoNotDissolve({ feeds, job, temperature_C }: Setting): readonly Issue[] {
+  return feeds.flatMap((feed): Issue[] => {
+    const most = solubility_gPerL(feed.record, temperature_C);
+    const { volume_LPerHa } = job.spray;
+    const planned = feedConcentration_molPerL(feed, volume_LPerHa) * feed.record.molarMass_gPerMol;
+    if (most === null || planned <= most) return [];
+    const received = `${String(Math.round(planned))} g/L of ${feed.record.name}`;
+    const expected = `at most ${String(Math.round(most))} g/L at ${String(temperature_C)} °C`;
+    return [{ code: "feed-not-dissolved", path: feed.item.path, received, expected, severity: "warning" }];
+  });
 }
 
 /** The form named, else the only one there is. */

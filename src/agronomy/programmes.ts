@@ -4,6 +4,7 @@ import type { Chemistry } from "./chemistry.ts";
 import type { DrawSetting } from "./bands/programme-draws.ts";
 import { leastDose, raisedDose, roundDoseUp } from "./dose-search.ts";
 import type { DoseFound } from "./dose-search.ts";
+import type { MixFeed } from "./feed.ts";
 import { fillTank } from "./tank.ts";
 import type { DosedConditioner, MixProduct, Tank } from "./tank.ts";
 import type { ConditionerChoice, Job, Remark } from "./types.ts";
@@ -34,6 +35,7 @@ export interface Setting {
   readonly job: Job;
   readonly water: Water;
   readonly mix: readonly MixProduct[];
+  readonly feeds: readonly MixFeed[];
   readonly temperature_C: number;
   readonly chemistry: Chemistry;
   /** Draws of everything uncertain; null for central answers only. */
@@ -53,7 +55,7 @@ export function tankOf(
   conditioners: readonly DosedConditioner[],
 ): Tank {
   const spray = { volume_LPerHa, temperature_C: setting.temperature_C };
-  return fillTank(setting.water, setting.mix, conditioners, spray, setting.chemistry.thermo);
+  return fillTank(setting.water, setting.mix, conditioners, setting.feeds, spray, setting.chemistry.thermo);
 }
 
 /** The tank as planned, nothing added. */

@@ -33,6 +33,10 @@ export function sourcesOfPlan(
     if (ligand !== undefined && product.form?.dissociates !== false) components.add(ligand.component);
     for (const ion of Object.keys(product.form?.counterIons ?? {})) components.add(ion);
   }
+  for (const { record } of setting.feeds) {
+    keys.add(record.source);
+    for (const component of Object.keys(record.released)) components.add(component);
+  }
   for (const programme of plan.programmes) {
     const own = setting.job.conditioners?.find((c) => c.own?.record?.id === programme.conditioner)?.own;
     const record = own?.record ?? trade.conditioners.find((c) => c.id === programme.conditioner);

@@ -102,6 +102,11 @@ const GOOD: readonly (readonly [string, Change])[] = [
       price: "9 /kg",
     }),
   ],
+  [
+    "a leaf feed",
+    set("mix/1", { feed: "manganese sulfate", form: "monohydrate", rate: "2 kg/ha", name: "Mn" }),
+  ],
+  ["a leaf feed by its strength", set("mix/1", { feed: "zinc EDTA", strength: "90 g/L", rate: "1 L/ha" })],
   ["dose limits", set("conditioners/0/most dose", "2 kg/100 L")],
 ];
 
@@ -131,6 +136,9 @@ const BAD: readonly (readonly [string, Change])[] = [
   ["no rate", set("mix/0/rate", undefined)],
   ["no formulation", set("mix/0/formulation", undefined)],
   ["a strange key in a product", set("mix/0/colour", "red")],
+  ["leaf feeds only", set("mix", [{ feed: "zinc sulfate", rate: "1 kg/ha" }])],
+  ["a leaf feed without a rate", set("mix/1", { feed: "zinc sulfate" })],
+  ["a strange key in a leaf feed", set("mix/1", { feed: "zinc sulfate", rate: "1 kg/ha", price: "3 /kg" })],
   ["conditioners as a text", set("conditioners", "all")],
   ["a conditioner without a chemistry", set("conditioners/0/chemistry", undefined)],
   ["a bare price", set("conditioners/0/price", 0.55)],
