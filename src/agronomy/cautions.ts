@@ -1,4 +1,4 @@
-import type { ActiveRecord, ConditionerRecord } from "./data-types.ts";
+import type { ActiveRecord, ConditionerRecord, FeedRecord } from "./data-types.ts";
 import type { RuleFacts } from "./fact-list.ts";
 import { truthOf } from "./rules.ts";
 import type { CautionRecord, TradeData } from "./trade-data.ts";
@@ -8,6 +8,8 @@ import type { Caution } from "./types.ts";
 export interface CautionsAsked {
   readonly actives: readonly ActiveRecord[];
   readonly conditioners: readonly { readonly record: ConditionerRecord; readonly formId: string }[];
+  /** Leaf feeds; left out for none. */
+  readonly feeds?: readonly FeedRecord[];
   /** Names of reagents on the table; left out when no demonstration is meant. */
   readonly reagents?: readonly string[];
 }
@@ -30,6 +32,7 @@ export function cautionsFor(trade: TradeData, asked: CautionsAsked): readonly Ca
     }
   }
   for (const { record } of asked.conditioners) found.push(...ownCautions(record));
+  for (const record of asked.feeds ?? []) found.push(...ownCautions(record));
   for (const record of asked.actives) found.push(...ownCautions(record));
   return merged(found);
 }
@@ -57,7 +60,7 @@ function said(record: CautionRecord, about: readonly string[]): Caution {
   return { id: record.id, text: record.text, source: record.source, about: [...new Set(about)] };
 }
 
-function ownCautions(record: ActiveRecord | ConditionerRecord): readonly Caution[] {
+function ownCautions(record: ActiveRecord | ConditionerRecord | FeedRecord): readonly Caution[] {
   return record.cautions.map((c, i) => ({
     id: `${record.id}-${String(i + 1)}`,
     text: c.text,

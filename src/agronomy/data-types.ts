@@ -168,6 +168,30 @@ export interface ConditionerRecord extends Provenance {
   readonly notes: readonly (Provenance & { readonly text: string; readonly evidence: Evidence })[];
 }
 
+/** A leaf feed that may be a mix partner: its salt or chelate goes into the tank's chemistry. */
+export interface FeedRecord extends Provenance {
+  readonly id: string;
+  readonly name: string;
+  readonly synonyms: readonly string[];
+  readonly cas: string | null;
+  readonly formula: string;
+  readonly molarMass_gPerMol: number;
+  /** Element a strength counts, and the component that carries it, one atom each. */
+  readonly nutrient: {
+    readonly symbol: "Mn" | "Zn" | "Cu" | "Fe" | "Mg" | "Ca" | "B" | "K";
+    readonly component: string;
+  };
+  readonly forms: readonly ConditionerForm[];
+  /** Components released per mole; protons left out (they follow from electroneutrality). */
+  readonly released: Readonly<Record<string, number>>;
+  /** Names by which rules ask for it, e.g. "chelated zinc". */
+  readonly facts: readonly string[];
+  /** g per 100 g water by temperature [°C], as text keys. */
+  readonly solubility: (Provenance & { readonly gPer100gWater: Readonly<Record<string, number>> }) | null;
+  readonly mixingGroup: string;
+  readonly cautions: readonly (Provenance & { readonly text: string })[];
+}
+
 /**
  * A leaf is {fact, op, value, unit?}; `all` and `any` nest. A list fact equals a value when it contains it, and is
  * "in" a list when the two share an element. "present" asks whether the fact is stated at all; it alone is never unknown.

@@ -1,4 +1,6 @@
 import { cautionsFor } from "./cautions.ts";
+import { feedAmounts, feedId, feedLabel } from "./feed.ts";
+import type { MixFeed } from "./feed.ts";
 import { jarTest } from "./jar-test.ts";
 import { loads } from "./loads.ts";
 import type { MixAmount } from "./loads.ts";
@@ -12,7 +14,11 @@ import type { TradeData } from "./trade-data.ts";
 import type { Filling } from "./types.ts";
 
 /** What goes into the tank besides water, in the order of the job: conditioners first. */
-export function amountsOf(draft: Draft, mix: readonly MixProduct[]): readonly MixAmount[] {
+export function amountsOf(
+  draft: Draft,
+  mix: readonly MixProduct[],
+  feeds: readonly MixFeed[],
+): readonly MixAmount[] {
   const products = mix.map((product, i): MixAmount => {
     const { rate } = product.item;
     return {
@@ -21,7 +27,7 @@ export function amountsOf(draft: Draft, mix: readonly MixProduct[]): readonly Mi
       perHa: { value: rate.value, unit: rate.per },
     };
   });
-  return [...draft.conditioners.map(conditionerAmount), ...products];
+  return [...draft.conditioners.map(conditionerAmount), ...products, ...feedAmounts(feeds)];
 }
 
 /** A conditioner's dose as an amount per litre of spray. */
@@ -43,8 +49,8 @@ export function conditionerLabel({ record, formId }: DosedConditioner): string {
 
 /** Order, loads, jar test and cautions of one programme. */
 export function fillingOf(draft: Draft, trade: TradeData): Filling {
-  const { job, mix } = draft.setting;
-  const amounts = amountsOf(draft, mix);
+  const { job, mix, feeds } = draft.setting;
+  const amounts = amountsOf(draft, mix, feeds);
   const items: readonly OrderItem[] = [
     ...draft.conditioners.map((conditioner) => ({
       product: conditioner.record.id,
@@ -58,6 +64,7 @@ export function fillingOf(draft: Draft, trade: TradeData): Filling {
       kind: "product" as const,
       formulation: product.item.formulation,
     })),
+    ...feedOrder(feeds),
   ];
   const order: readonly Preparation[] = [...draft.preparation, ...mixingOrder(items, trade)];
   const spray = { volume_LPerHa: draft.volume_LPerHa, tank_L: job.spray.tank_L, area_ha: job.spray.area_ha };
@@ -69,10 +76,20 @@ export function fillingOf(draft: Draft, trade: TradeData): Filling {
     cautions: cautionsFor(trade, {
       actives: mix.map((product) => product.active),
       conditioners: draft.conditioners,
+      feeds: feeds.map((feed) => feed.record),
     }),
     differences: orderDifferences(groupsInOrder(items, trade), trade),
     sprayer: sprayerFacts(job.spray, draft.volume_LPerHa, split),
   };
+}
+
+function feedOrder(feeds: readonly MixFeed[]): readonly OrderItem[] {
+  return feeds.map((feed, i) => ({
+    product: feedId(feed, i),
+    label: feedLabel(feed),
+    kind: "product",
+    mixingGroup: feed.record.mixingGroup,
+  }));
 }
 
 /** Products of one active may be two; the place in the mix tells them apart. */

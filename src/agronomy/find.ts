@@ -1,5 +1,11 @@
 import { nearestName } from "../units/index.ts";
-import type { ActiveForm, ActiveRecord, ConditionerRecord } from "./data-types.ts";
+import type {
+  ActiveForm,
+  ActiveRecord,
+  ConditionerForm,
+  ConditionerRecord,
+  FeedRecord,
+} from "./data-types.ts";
 import type { FormulationType, TradeData } from "./trade-data.ts";
 
 /** A record found by what a person wrote, or the likeliest meant. */
@@ -10,6 +16,13 @@ export type Found<T> =
 export interface FoundConditioner {
   readonly record: ConditionerRecord;
   /** Form named by the text; the first form of the record when the text names only the chemistry. */
+  readonly formId: string;
+}
+
+/** A leaf feed and the form bought. */
+export interface FoundFeed {
+  readonly record: FeedRecord;
+  /** Form named by the text; the first form of the record when the text names only the substance. */
   readonly formId: string;
 }
 
@@ -54,8 +67,25 @@ export function findActiveForm(active: ActiveRecord, text: string): Found<Active
  * e.g. "ammonium sulfate liquid".
  */
 export function findConditioner(trade: TradeData, text: string): Found<FoundConditioner> {
-  const named: Named<FoundConditioner>[] = [];
-  for (const record of trade.conditioners) {
+  return lookUp(text, namesOfForms(trade.conditioners));
+}
+
+/** Finds a leaf feed by id, name or synonym, or one of its forms, as `findConditioner` does. */
+export function findFeed(trade: TradeData, text: string): Found<FoundFeed> {
+  return lookUp(text, namesOfForms(trade.feeds));
+}
+
+/** Every name of a substance, and of each form it is sold in. */
+function namesOfForms<
+  T extends {
+    readonly id: string;
+    readonly name: string;
+    readonly synonyms: readonly string[];
+    readonly forms: readonly ConditionerForm[];
+  },
+>(records: readonly T[]): readonly Named<{ readonly record: T; readonly formId: string }>[] {
+  const named: Named<{ readonly record: T; readonly formId: string }>[] = [];
+  for (const record of records) {
     const first = record.forms[0]?.id ?? record.id;
     named.push({ names: [record.name, record.id, ...record.synonyms], value: { record, formId: first } });
     for (const form of record.forms) {
@@ -68,7 +98,7 @@ export function findConditioner(trade: TradeData, text: string): Found<FoundCond
       });
     }
   }
-  return lookUp(text, named);
+  return named;
 }
 
 /** Finds a formulation type by its code or another code in use for it; "WP-SB" is a WP in water-soluble bags. */

@@ -14,6 +14,7 @@ export * from "./job.ts";
 export * from "./job-fields.ts";
 export * from "./plan.ts";
 export * from "./ranking.ts";
+export type { FeedItem } from "./feed.ts";
 export type { OwnProduct } from "./own-product.ts";
 export { sourceOf } from "./sources.ts";
 export { USUAL_DRAWS } from "./bands/draws.ts";

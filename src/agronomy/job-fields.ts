@@ -30,6 +30,8 @@ export const ISSUE_CODES_JOB = {
   "water-price-by-mass": "a price by mass for a water",
   "water-name-repeated": "two waters of one name, or one without",
   "conditioner-repeated": "the same conditioner twice",
+  "feed-unknown": "a leaf feed that is not in the data",
+  "feed-not-dissolved": "more of a leaf feed than the spray can dissolve",
   "ingredient-unknown": "a chemistry on a label that is not in the data",
   "amount-needs-density": "an amount per litre of a product without its density",
   "composition-above-whole": "chemistries that add up to more than the product",

@@ -24,8 +24,19 @@ export function readMix(top: Fields, trade: TradeData, issues: IssueList): reado
     issues.add("list-empty", "mix", { received: "an empty list", expected: "at least one product" });
     return null;
   }
-  const items = list.map((entry: unknown, index) => readItem(entry, `mix[${index}]`, trade, issues));
+  const items = list.flatMap((entry: unknown, index) =>
+    isFeed(entry) ? [] : [readItem(entry, `mix[${index}]`, trade, issues)],
+  );
+  if (items.length === 0) {
+    issues.add("list-empty", "mix", { received: "leaf feeds only", expected: "at least one active" });
+    return null;
+  }
   return items.every((item) => item !== null) ? items : null;
+}
+
+/** True when an entry of the mix is a leaf feed. */
+export function isFeed(entry: unknown): boolean {
+  return entry !== null && typeof entry === "object" && "feed" in entry;
 }
 
 function readItem(entry: unknown, path: string, trade: TradeData, issues: IssueList): MixItem | null {

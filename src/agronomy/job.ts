@@ -3,6 +3,7 @@ import type { Read } from "../units/index.ts";
 import { readWaterTest } from "../water/index.ts";
 import type { WaterTest } from "../water/index.ts";
 import { readConditioners } from "./job-conditioners.ts";
+import { readFeeds } from "./job-feeds.ts";
 import { IssueList, describe, isMissing, openFields, textOf } from "./job-fields.ts";
 import type { Fields } from "./job-fields.ts";
 import { readMix } from "./job-mix.ts";
@@ -46,6 +47,7 @@ export function readJob(document: unknown, context: { readonly trade: TradeData 
   const otherWaters = readOtherWaters(top, water?.source ?? null, issues);
   const spray = readSpray(top, issues);
   const mix = readMix(top, context.trade, issues);
+  const feeds = readFeeds(top.get("mix"), context.trade, issues);
   const conditioners = readConditioners(top, context.trade, issues);
   const aim = readAim(top, issues);
   const site = readSite(top, issues);
@@ -53,7 +55,7 @@ export function readJob(document: unknown, context: { readonly trade: TradeData 
     return { ok: false, issues: issues.all };
   return {
     ok: true,
-    value: { title, water, otherWaters, spray, mix, conditioners, aim, site },
+    value: { title, water, otherWaters, spray, mix, feeds, conditioners, aim, site },
     issues: issues.all,
   };
 }

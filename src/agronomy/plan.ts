@@ -5,6 +5,8 @@ import { alkalinity_mgPerL_asCaCO3, completeWater, hardness_mgPerL_asCaCO3 } fro
 import type { Water } from "../water/index.ts";
 import { USUAL_DRAWS } from "./bands/draws.ts";
 import { chemistryOn, USUAL_HUMIDITY } from "./chemistry.ts";
+import { feedConcentration_molPerL, solubility_gPerL } from "./feed.ts";
+import type { MixFeed } from "./feed.ts";
 import { findConditioner } from "./find.ts";
 import { asPlanned, conditioned, freeIn, lessWater } from "./programmes.ts";
 import type { Candidate, Draft, Setting } from "./programmes.ts";
@@ -54,6 +56,7 @@ export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Re
     job,
     water,
     mix: mix.value,
+    feeds: feedsOf(job, data.trade),
     temperature_C: job.spray.temperature_C ?? water.temperature_C,
     chemistry: chemistryOn(data.thermo, job.spray.humidity ?? USUAL_HUMIDITY),
     drawn: drawnFor(job, job.water, water, data.thermo, count),
@@ -65,7 +68,7 @@ export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Re
     plannedMeets: free.ok && free.value !== null && free.value >= job.aim.freeShare,
   };
 
-  const issues: Issue[] = [];
+  const issues: Issue[] = [...feedsThatDoNotDissolve(setting)];
   const programmes: Programme[] = [];
   const settings = new Set<Setting>();
   const drawsOf = new Map<string, OfDraft>();
@@ -127,6 +130,27 @@ function mixOf(job: Job, trade: TradeData): Read<readonly MixProduct[]> {
     found.push({ item, active, form: formOf(item, active.forms) });
   }
   return issues.length > 0 ? { ok: false, issues } : { ok: true, value: found, issues: [] };
+}
+
+/** Leaf feeds of the mix with their records. */
+function feedsOf(job: Job, trade: TradeData): readonly MixFeed[] {
+  return job.feeds.flatMap((item): MixFeed[] => {
+    const record = trade.feeds.find((feed) => feed.id === item.feed);
+    return record === undefined ? [] : [{ item, record }];
+  });
+}
+
+/** Feeds of which the spray cannot dissolve as much as is planned, at its temperature. */
+function feedsThatDoNotDissolve({ feeds, job, temperature_C }: Setting): readonly Issue[] {
+  return feeds.flatMap((feed): Issue[] => {
+    const most = solubility_gPerL(feed.record, temperature_C);
+    const { volume_LPerHa } = job.spray;
+    const planned = feedConcentration_molPerL(feed, volume_LPerHa) * feed.record.molarMass_gPerMol;
+    if (most === null || planned <= most) return [];
+    const received = `${String(Math.round(planned))} g/L of ${feed.record.name}`;
+    const expected = `at most ${String(Math.round(most))} g/L at ${String(temperature_C)} °C`;
+    return [{ code: "feed-not-dissolved", path: feed.item.path, received, expected, severity: "warning" }];
+  });
 }
 
 /** The form named, else the only one there is. */

@@ -6,6 +6,7 @@ import type { DrawSetting } from "./bands/programme-draws.ts";
 import { leastDose, raisedDose, roundDoseUp } from "./dose-search.ts";
 import type { DoseFound } from "./dose-search.ts";
 import { conditionerAmount, conditionerLabel } from "./filling.ts";
+import type { MixFeed } from "./feed.ts";
 import { fillTank } from "./tank.ts";
 import type { DosedConditioner, MixProduct, Tank } from "./tank.ts";
 import type { ConditionerChoice, Job, OrderStep, Remark, WaterShare, WayKind } from "./types.ts";
@@ -49,6 +50,7 @@ export interface Setting {
   readonly job: Job;
   readonly water: Water;
   readonly mix: readonly MixProduct[];
+  readonly feeds: readonly MixFeed[];
   readonly temperature_C: number;
   readonly chemistry: Chemistry;
   /** Draws of everything uncertain about this water and the chemistry; null for central answers only. */
@@ -68,7 +70,7 @@ export function tankOf(
   conditioners: readonly DosedConditioner[],
 ): Tank {
   const spray = { volume_LPerHa, temperature_C: setting.temperature_C };
-  return fillTank(setting.water, setting.mix, conditioners, spray, setting.chemistry.thermo);
+  return fillTank(setting.water, setting.mix, conditioners, setting.feeds, spray, setting.chemistry.thermo);
 }
 
 /**

@@ -28,12 +28,15 @@ export function tankFacts(
   conditioners: readonly DosedConditioner[],
   state: TankState,
 ): readonly RuleFacts[] {
-  const { water, mix, job, chemistry } = setting;
+  const { water, mix, feeds, job, chemistry } = setting;
   const mg = (component: string): number =>
     (water.totals_molPerL[component] ?? 0) *
     componentInfo(chemistry.thermo, component).molarMass_gPerMol *
     1000;
-  const groups = mix.map((product) => mixingGroupOf(product, trade)).filter((group) => group !== null);
+  const groups = [
+    ...mix.map((product) => mixingGroupOf(product, trade)).filter((group) => group !== null),
+    ...feeds.map(({ record }) => record.mixingGroup),
+  ];
   const whole: RuleFacts = {
     "water.hardness_mgPerL_asCaCO3": hardness_mgPerL_asCaCO3(water),
     "water.calcium_mgPerL": mg("Ca+2"),
@@ -48,10 +51,13 @@ export function tankFacts(
     "water.temperature_C": setting.temperature_C,
     "water.treatments": null,
     "mix.actives": mix.map((product) => product.active.id),
-    "mix.releases": mix.flatMap((product) => Object.keys(product.form?.counterIons ?? {})),
+    "mix.releases": [
+      ...mix.flatMap((product) => Object.keys(product.form?.counterIons ?? {})),
+      ...feeds.flatMap(({ record }) => Object.keys(record.released)),
+    ],
     "mix.mixingGroups": groups,
-    "mix.products": mix.length,
-    "mix.feeds": [],
+    "mix.products": mix.length + feeds.length,
+    "mix.feeds": feeds.flatMap(({ record }) => record.facts),
     "holding.time_h": holdingTimeOf(job.spray, volume_LPerHa),
     "rate.volume_LPerHa": volume_LPerHa,
     "site.volatilityRules": job.site.volatilityRules,

@@ -38,6 +38,10 @@ export function sourcesOfPlan(
     if (ligand !== undefined && product.form?.dissociates !== false) components.add(ligand.component);
     for (const ion of Object.keys(product.form?.counterIons ?? {})) components.add(ion);
   }
+  for (const { record } of planned.feeds) {
+    keys.add(record.source);
+    for (const component of Object.keys(record.released)) components.add(component);
+  }
   for (const programme of plan.programmes) {
     for (const part of programme.parts) {
       const own = planned.job.conditioners?.find((c) => c.own?.record?.id === part.conditioner)?.own;

@@ -1,6 +1,8 @@
 import type { ThermoData } from "../chem/index.ts";
 import type { Water } from "../water/index.ts";
 import type { ActiveForm, ActiveRecord, ConditionerRecord } from "./data-types.ts";
+import { feedConcentration_molPerL } from "./feed.ts";
+import type { MixFeed } from "./feed.ts";
 import type { MixItem } from "./types.ts";
 
 /** A conditioner at a dose. */
@@ -56,13 +58,14 @@ export function conditionerConcentration_molPerL(conditioner: DosedConditioner):
 }
 
 /**
- * Fills a tank: water, products and conditioners, per litre of finished spray. Liquid products and liquid
+ * Fills a tank: water, products, leaf feeds and conditioners, per litre of finished spray. Liquid products and liquid
  * conditioners take the place of water, so the water's ions are diluted by their volume; dry ones are taken not to.
  */
 export function fillTank(
   water: Water,
   mix: readonly MixProduct[],
   conditioners: readonly DosedConditioner[],
+  feeds: readonly MixFeed[],
   spray: { readonly volume_LPerHa: number; readonly temperature_C: number },
   thermo: ThermoData,
 ): Tank {
@@ -73,6 +76,8 @@ export function fillTank(
 
   const liquidShare =
     mix.reduce((sum, p) => sum + (p.item.rate.per === "L" ? p.item.rate.value : 0), 0) / spray.volume_LPerHa +
+    feeds.reduce((sum, f) => sum + (f.item.rate.per === "L" ? f.item.rate.value : 0), 0) /
+      spray.volume_LPerHa +
     conditioners.reduce((sum, c) => sum + liquidVolume_LPerL(c), 0);
   const waterShare = Math.max(0, 1 - liquidShare);
   for (const [component, total] of Object.entries(water.totals_molPerL)) add(component, total * waterShare);
@@ -88,6 +93,10 @@ export function fillTank(
     return { product, concentration_molPerL, component };
   });
 
+  for (const feed of feeds) {
+    const amount = feedConcentration_molPerL(feed, spray.volume_LPerHa);
+    for (const [component, count] of Object.entries(feed.record.released)) add(component, count * amount);
+  }
   for (const conditioner of conditioners) {
     const amount = conditionerConcentration_molPerL(conditioner);
     for (const [component, count] of Object.entries(conditioner.record.released))

@@ -2,10 +2,18 @@ import actives from "../../data/actives.json" with { type: "json" };
 import cautions from "../../data/cautions.json" with { type: "json" };
 import conditioners from "../../data/conditioners.json" with { type: "json" };
 import doseRules from "../../data/dose-rules.json" with { type: "json" };
+import feeds from "../../data/feeds.json" with { type: "json" };
 import formulations from "../../data/formulations.json" with { type: "json" };
 import otherForms from "../../data/other-forms.json" with { type: "json" };
 import rules from "../../data/rules.json" with { type: "json" };
-import type { ActiveRecord, ConditionerRecord, Provenance, RuleCondition, RuleRecord } from "./data-types.ts";
+import type {
+  ActiveRecord,
+  ConditionerRecord,
+  FeedRecord,
+  Provenance,
+  RuleCondition,
+  RuleRecord,
+} from "./data-types.ts";
 import type { Evidence } from "./types.ts";
 
 /** A formulation type code and where it goes in the mixing order. */
@@ -110,11 +118,12 @@ export interface OtherForm extends Provenance {
   readonly evidence: Evidence;
 }
 
-/** Everything the trade knows: actives, conditioners, rules, formulations, cautions and published doses. */
+/** Everything the trade knows: actives, conditioners, leaf feeds, rules, formulations, cautions and published doses. */
 export interface TradeData {
   readonly version: string;
   readonly actives: readonly ActiveRecord[];
   readonly conditioners: readonly ConditionerRecord[];
+  readonly feeds: readonly FeedRecord[];
   readonly rules: readonly RuleRecord[];
   readonly formulations: Formulations;
   readonly cautions: readonly CautionRecord[];
@@ -134,6 +143,7 @@ export function builtInTrade(): TradeData {
     version: TRADE_DATA_VERSION,
     actives: actives.actives as unknown as readonly ActiveRecord[],
     conditioners: conditioners.conditioners as unknown as readonly ConditionerRecord[],
+    feeds: feeds.feeds as unknown as readonly FeedRecord[],
     rules: rules.rules as unknown as readonly RuleRecord[],
     formulations: formulations as unknown as Formulations,
     cautions: cautions.cautions as unknown as readonly CautionRecord[],

@@ -1,3 +1,4 @@
+import type { FeedItem } from "./feed.ts";
 import type { OwnProduct } from "./own-product.ts";
 import type { Issue } from "../units/index.ts";
 import type { Assumption, WaterTest } from "../water/index.ts";
@@ -90,6 +91,8 @@ export interface Job {
     readonly output_LPerMin: number | null;
   };
   readonly mix: readonly MixItem[];
+  /** Leaf feeds that go in with the products. */
+  readonly feeds: readonly FeedItem[];
   /** null: every built-in chemistry offered by default is tried. */
   readonly conditioners: readonly ConditionerChoice[] | null;
   readonly aim: { readonly freeShare: number; readonly confidence: number; readonly where: Place };

@@ -89,6 +89,7 @@ function settingOf(job: Job): Setting {
     temperature_C: 15,
     chemistry: chemistryOn(thermo, 0.8),
     drawn: null,
+    feeds: [],
     plannedMeets: false,
   };
 }

@@ -44,6 +44,14 @@ export const JOB_WORDING: Readonly<Record<string, Wording>> = {
     mend: "Add a source to each water, such as Rain tank.",
   },
   "conditioner-repeated": { say: "This conditioner stands in the list twice.", mend: "Keep one of the two." },
+  "feed-unknown": {
+    say: "No leaf feed of this name is in the data.",
+    mend: "Name the salt or chelate, such as manganese sulfate.",
+  },
+  "feed-not-dissolved": {
+    say: "The spray cannot dissolve this much of the feed at its temperature.",
+    mend: "Use more water, warmer water or a lower rate.",
+  },
   "ingredient-unknown": {
     say: "No chemistry of this name is in the data.",
     mend: "Name the chemistry, or say under “undisclosed” what cannot be counted.",

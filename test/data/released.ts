@@ -46,9 +46,18 @@ const COMPONENTS: Readonly<Record<string, string>> = {
   "Pbtc-5": "C7H6O9P",
   "P6O18-6": "P6O18",
   "Paa-": "C3H3O2",
+  "Mn+2": "Mn",
+  "Zn+2": "Zn",
+  "Cu+2": "Cu",
+  "Fe+2": "Fe",
+  "Fe+3": "Fe",
+  "Mg+2": "Mg",
+  "Ca+2": "Ca",
+  H3BO3: "H3BO3",
 };
-/** Charge at the end of a component's name. */
+/** Charge at the end of a component's name; boric acid has none, though its name ends in a digit. */
 export const chargeOf = (component: string): number => {
+  if (component === "H3BO3") return 0;
   const [, sign, size] = /([+-])(\d*)$/.exec(component) ?? [];
   return (sign === "-" ? -1 : 1) * Number(size === "" || size === undefined ? 1 : size);
 };

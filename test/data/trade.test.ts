@@ -12,6 +12,7 @@ const read = (name: string): unknown => JSON.parse(readFileSync(new URL(name, da
 const FILES = [
   "actives",
   "conditioners",
+  "feeds",
   "rules",
   "formulations",
   "cautions",
@@ -80,6 +81,8 @@ describe("trade data files", () => {
     ["actives", trade.actives.map((a) => a.id)],
     ["conditioners", trade.conditioners.map((c) => c.id)],
     ["conditioner forms", trade.conditioners.flatMap((c) => c.forms.map((f) => f.id))],
+    ["feeds", trade.feeds.map((f) => f.id)],
+    ["feed forms", trade.feeds.flatMap((f) => f.forms.map((form) => form.id))],
     ["rules", trade.rules.map((r) => r.id)],
     ["rule texts", trade.rules.map((r) => r.text)],
     ["formulation codes", trade.formulations.types.flatMap((t) => [t.code, ...t.also])],
@@ -153,6 +156,48 @@ describe("conditioners", () => {
   });
 });
 
+describe("leaf feeds", () => {
+  it.each(trade.feeds.map((f) => [f.id, f] as const))(
+    "%s: mass, atoms and charge follow from the formula",
+    (_id, record) => {
+      expect(record.molarMass_gPerMol).toBeCloseTo(massOf(record.formula), 2);
+      const { H: _protons, O: _oxygen, ...rest } = minus(atomsIn(record.formula), released(record.released));
+      expect(Object.values(rest).filter((n) => n !== 0)).toEqual([]);
+      // What is left over is protons and water: 2 H + O, so that H − 2 O is the number of protons.
+      const { H = 0, O = 0 } = minus(atomsIn(record.formula), released(record.released));
+      const charge = Object.entries(record.released).reduce((sum, [c, n]) => sum + n * chargeOf(c), 0);
+      expect(charge + H - 2 * O).toBe(0);
+    },
+  );
+
+  it("hold as much of the element as the name of the form says", () => {
+    let compared = 0;
+    for (const record of trade.feeds) {
+      const { symbol, component } = record.nutrient;
+      for (const form of record.forms) {
+        const said = new RegExp(`([\\d.]+) % ${symbol}\\b`).exec(form.name)?.[1];
+        if (said === undefined) continue;
+        const perMol = ATOMIC_WEIGHTS[symbol] * (record.released[component] ?? 0);
+        expect((form.assay_percent * perMol) / record.molarMass_gPerMol, form.id).toBeCloseTo(
+          Number(said),
+          -0.3,
+        );
+        compared++;
+      }
+    }
+    expect(compared).toBeGreaterThanOrEqual(14);
+  });
+
+  it("are named to the rules, which name none that no feed has", () => {
+    const said = new Set(trade.feeds.flatMap((f) => f.facts));
+    const asked =
+      JSON.stringify(trade.rules).match(/"fact":"mix.feeds","op":"in","value":\[([^\]]*)\]/g) ?? [];
+    const names = asked.flatMap((leaf) => JSON.parse(leaf.slice(leaf.indexOf("["))) as string[]);
+    expect(names.length).toBeGreaterThan(5);
+    expect(names.filter((name) => !said.has(name))).toEqual([]);
+  });
+});
+
 describe("names used in jobs are found", () => {
   it.each([
     ["ammonium sulfate", "ammonium-sulfate"],
@@ -200,6 +245,7 @@ describe("names used in jobs are found", () => {
       seen.set(key, id);
     };
     for (const c of trade.conditioners) for (const n of [c.name, c.id, ...c.synonyms]) note(n, c.id);
+    for (const f of trade.feeds) for (const n of [f.name, f.id, ...f.synonyms]) note(n, f.id);
     for (const a of trade.actives) for (const n of [a.name, a.id, ...a.synonyms]) note(n, a.id);
     expect(clash).toEqual([]);
   });

@@ -74,7 +74,7 @@ describe("draws carried through a programme", () => {
     });
     const record = trade.conditioners.find(({ id }) => id === "ammonium-sulfate")!;
     const added = dose > 0 ? [{ record, formId: record.forms[0]!.id, dose_gPerL: dose }] : [];
-    const tank = fillTank(water.value, mix, added, { volume_LPerHa: 200, temperature_C: 12 }, thermo);
+    const tank = fillTank(water.value, mix, added, [], { volume_LPerHa: 200, temperature_C: 12 }, thermo);
     const chemistry = chemistryOn(thermo);
     const draws = drawInputs(of.water, water.value, { thermo, temperature_C: 12 }, DRAWS);
     const setting = drawSetting(draws, 0.8, true);
