@@ -45,6 +45,8 @@ export const FACTS: Readonly<Record<string, FactMeaning>> = {
     null,
     'leaf feeds in the tank by metal: "manganese", "chelated zinc", "calcium", …',
   ),
+  "mix.partners": fact("list", null, 'other partners in the tank: "lime", "mineral oil", "bleach", …'),
+  "sprayer.metals": fact("list", null, 'metals the spray touches: "galvanised steel", "brass", …'),
   "conditioner.id": fact("text", null, 'conditioner of the programme; "none" when there is none'),
   "conditioner.modes": fact("list", null, "what it does: empty when there is none"),
   "conditioner.releases": fact("list", null, "components it releases: empty when there is none"),
@@ -59,5 +61,6 @@ export const FACTS: Readonly<Record<string, FactMeaning>> = {
   "holding.time_h": fact("number", "h", "from mixed to last sprayed"),
   "rate.active_gPerHa": fact("number", "g a.e./ha", "active per area, on the basis of its record"),
   "rate.volume_LPerHa": fact("number", "L/ha", "spray volume per area"),
+  "site.airTemperature_C": fact("number", "°C", "air temperature while spraying"),
   "site.volatilityRules": fact("boolean", null, "whether rules on dicamba volatility apply here"),
 };

@@ -86,7 +86,12 @@ test("a sound job reads without a word, in internal units", () => {
     },
   ]);
   expect(aim).toEqual({ freeShare: 0.95, confidence: 0.8, where: "in the tank" });
-  expect(site).toEqual({ volatilityRules: true });
+  expect(site).toEqual({
+    volatilityRules: true,
+    waterTreatments: null,
+    metals: null,
+    airTemperature_C: null,
+  });
   expect(conditioners).toBeNull();
 });
 
@@ -105,7 +110,13 @@ test("what is left out is not known, never zero and never no", () => {
     output_LPerMin: null,
   });
   expect(job.value.otherWaters).toEqual([]);
-  expect(job.value.site).toEqual({ volatilityRules: null });
+  expect(job.value.site).toEqual({
+    volatilityRules: null,
+    waterTreatments: null,
+    metals: null,
+    airTemperature_C: null,
+  });
+  expect(job.value.partners).toBeNull();
   expect(job.value.aim).toEqual({
     freeShare: USUAL_FREE_SHARE,
     confidence: USUAL_CONFIDENCE,

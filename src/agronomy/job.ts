@@ -7,10 +7,11 @@ import { readFeeds } from "./job-feeds.ts";
 import { IssueList, describe, isMissing, openFields, textOf } from "./job-fields.ts";
 import type { Fields } from "./job-fields.ts";
 import { readMix } from "./job-mix.ts";
+import { readPartners, readSite } from "./job-site.ts";
 import { readSpray } from "./job-spray.ts";
 import { readOtherWaters } from "./job-waters.ts";
 import type { TradeData } from "./trade-data.ts";
-import type { Job, Place, Site } from "./types.ts";
+import type { Job, Place } from "./types.ts";
 
 /** A job with the title its document gives it. */
 export interface TitledJob extends Job {
@@ -25,7 +26,18 @@ export const USUAL_FREE_SHARE = 0.95;
 /** Confidence aimed at when the job does not say. Common practice, no published source. */
 export const USUAL_CONFIDENCE = 0.9;
 
-const KEYS = ["hardstand", "title", "water", "other waters", "spray", "mix", "conditioners", "aim", "site"];
+const KEYS = [
+  "hardstand",
+  "title",
+  "water",
+  "other waters",
+  "spray",
+  "mix",
+  "conditioners",
+  "partners",
+  "aim",
+  "site",
+];
 const PLACES: readonly Place[] = ["in the tank", "on the leaf"];
 
 /**
@@ -50,12 +62,13 @@ export function readJob(document: unknown, context: { readonly trade: TradeData 
   const feeds = readFeeds(top.get("mix"), context.trade, issues);
   const conditioners = readConditioners(top, context.trade, issues);
   const aim = readAim(top, issues);
+  const partners = readPartners(top, issues);
   const site = readSite(top, issues);
   if (issues.blocks || water === undefined || spray === null || mix === null)
     return { ok: false, issues: issues.all };
   return {
     ok: true,
-    value: { title, water, otherWaters, spray, mix, feeds, conditioners, aim, site },
+    value: { title, water, otherWaters, spray, mix, feeds, conditioners, partners, aim, site },
     issues: issues.all,
   };
 }
@@ -123,18 +136,4 @@ function readPlace(aim: Fields, issues: IssueList): Place | null {
   if (place === undefined)
     issues.add("choice-unknown", aim.at("where"), { received: text, expected: PLACES.join(" or ") });
   return place ?? null;
-}
-
-function readSite(top: Fields, issues: IssueList): Site {
-  const unsaid: Site = { volatilityRules: null };
-  if (top.get("site") === undefined) return unsaid;
-  const fields = openFields(top.get("site"), "site", ["volatility rules"], issues);
-  const value = fields?.get("volatility rules");
-  if (fields === null || value === undefined) return unsaid;
-  if (typeof value === "boolean") return { volatilityRules: value };
-  issues.add("yes-or-no-expected", fields.at("volatility rules"), {
-    received: describe(value),
-    expected: "true or false",
-  });
-  return unsaid;
 }

@@ -4,6 +4,7 @@ import { conditionerFacts } from "./cautions.ts";
 import type { ConditionerRecord, RuleRecord } from "./data-types.ts";
 import type { RuleFacts } from "./fact-list.ts";
 import { findFormulation } from "./find.ts";
+import { FEEDS, OTHER_PARTNERS } from "./job-site.ts";
 import type { Setting } from "./programmes.ts";
 import { holdingTimeOf } from "./sprayer.ts";
 import { factsAskedBy, isAboutActive, judgeRules } from "./rules.ts";
@@ -49,7 +50,7 @@ export function tankFacts(
     "water.conductivity_uSPerCm": water.conductivity_uSPerCm,
     "water.turbidity_NTU": water.turbidity_NTU,
     "water.temperature_C": setting.temperature_C,
-    "water.treatments": null,
+    "water.treatments": job.site.waterTreatments,
     "mix.actives": mix.map((product) => product.active.id),
     "mix.releases": [
       ...mix.flatMap((product) => Object.keys(product.form?.counterIons ?? {})),
@@ -57,7 +58,11 @@ export function tankFacts(
     ],
     "mix.mixingGroups": groups,
     "mix.products": mix.length + feeds.length,
-    "mix.feeds": feeds.flatMap(({ record }) => record.facts),
+    // Leaf feeds are counted from the mix; beside them a person may name partners without an amount.
+    "mix.feeds": feedsOf(setting),
+    "mix.partners": job.partners?.filter((word) => OTHER_PARTNERS.includes(word)) ?? null,
+    "sprayer.metals": job.site.metals,
+    "site.airTemperature_C": job.site.airTemperature_C,
     "holding.time_h": holdingTimeOf(job.spray, volume_LPerHa),
     "rate.volume_LPerHa": volume_LPerHa,
     "site.volatilityRules": job.site.volatilityRules,
@@ -68,6 +73,13 @@ export function tankFacts(
   };
   if (conditioners.length === 0) return [{ ...whole, ...NO_CONDITIONER }];
   return conditioners.map((conditioner) => ({ ...whole, ...factsOfConditioner(conditioner) }));
+}
+
+/** Feeds of the mix and those named as partners; null when neither is known. */
+function feedsOf({ feeds, job }: Setting): readonly string[] | null {
+  const named = job.partners?.filter((word) => FEEDS.includes(word)) ?? null;
+  const added = feeds.flatMap(({ record }) => record.facts);
+  return named === null && added.length === 0 ? null : [...new Set([...added, ...(named ?? [])])];
 }
 
 const NO_CONDITIONER: RuleFacts = {

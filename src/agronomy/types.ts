@@ -54,6 +54,11 @@ export interface ConditionerChoice {
 export interface Site {
   /** Rules on dicamba volatility apply here. */
   readonly volatilityRules: boolean | null;
+  /** What was done to the water: "alum", "softener", "chlorinated". */
+  readonly waterTreatments: readonly string[] | null;
+  /** Metals that the spray touches. */
+  readonly metals: readonly string[] | null;
+  readonly airTemperature_C: number | null;
 }
 
 /** Another water the adviser could use, alone or blended with the planned one. */
@@ -95,6 +100,8 @@ export interface Job {
   readonly feeds: readonly FeedItem[];
   /** null: every built-in chemistry offered by default is tried. */
   readonly conditioners: readonly ConditionerChoice[] | null;
+  /** Feeds and other partners of the tank that published rules speak of; null is "not said", never "none". */
+  readonly partners: readonly string[] | null;
   readonly aim: { readonly freeShare: number; readonly confidence: number; readonly where: Place };
   readonly site: Site;
 }

@@ -114,6 +114,9 @@ const GOOD: readonly (readonly [string, Change])[] = [
   ["no other waters", set("other waters", [])],
   ["a highest rate", set("mix/0/most rate", "3 L/ha")],
   ["a season area", set("spray/season area", "400 ha")],
+  ["partners", set("partners", ["manganese", "chelated zinc", "lime"])],
+  ["what was done to the water", set("site", { "water treatments": ["softener"], metals: ["brass"] })],
+  ["the air", set("site", { "air temperature": "31 °C" })],
   ["facts of the sprayer", set("spray/output", "45 L/min")],
 ];
 
@@ -175,6 +178,11 @@ const BAD: readonly (readonly [string, Change])[] = [
   ["other waters as a block", set("other waters", RAIN)],
   ["a bare price of water", set("other waters", [{ ...RAIN, price: 3 }])],
   ["a bare highest rate", set("mix/0/most rate", 3)],
+  ["an unknown partner", set("partners", ["magic"])],
+  ["partners in words", set("partners", "lime")],
+  ["an unknown treatment", set("site", { "water treatments": ["blessed"] })],
+  ["an unknown metal", set("site", { metals: ["gold"] })],
+  ["a bare air temperature", set("site", { "air temperature": 31 })],
   ["a bare output", set("spray/output", 45)],
 ];
 

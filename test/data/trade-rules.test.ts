@@ -1,5 +1,15 @@
 import { describe, expect, it } from "vitest";
-import { builtInTrade, FACTS, factsAskedBy, judgeRules, truthOf } from "../../src/agronomy/index.ts";
+import {
+  builtInTrade,
+  FACTS,
+  factsAskedBy,
+  FEED_METALS,
+  judgeRules,
+  OTHER_PARTNERS,
+  SPRAYER_METALS,
+  truthOf,
+  WATER_TREATMENTS,
+} from "../../src/agronomy/index.ts";
 import type { FactValue, RuleCondition, RuleFacts, RuleRecord } from "../../src/agronomy/index.ts";
 
 const trade = builtInTrade();
@@ -76,7 +86,6 @@ describe("every rule", () => {
       ...trade.formulations.types.map((t) => t.mixingGroup),
       ...trade.formulations.order.map((o) => o.group),
     ]);
-    const feeds = ["manganese", "zinc", "copper", "iron", "calcium", "magnesium"];
     const known: Readonly<Record<string, ReadonlySet<string>>> = {
       "active.id": new Set(trade.actives.map((a) => a.id)),
       "mix.actives": new Set(trade.actives.map((a) => a.id)),
@@ -89,8 +98,10 @@ describe("every rule", () => {
       "conditioner.releases": new Set(trade.conditioners.flatMap((c) => Object.keys(c.released))),
       "mix.mixingGroups": groups,
       "active.mixingGroup": groups,
-      "mix.feeds": new Set([...feeds, ...feeds.map((f) => `chelated ${f}`)]),
-      "water.treatments": new Set(["alum", "softener", "chlorinated"]),
+      "mix.feeds": new Set([...FEED_METALS, ...FEED_METALS.map((f) => `chelated ${f}`)]),
+      "water.treatments": new Set(WATER_TREATMENTS),
+      "mix.partners": new Set(OTHER_PARTNERS),
+      "sprayer.metals": new Set(SPRAYER_METALS),
     };
     const conditions = [
       ...trade.rules.map((r) => r.if),
