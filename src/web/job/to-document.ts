@@ -26,6 +26,7 @@ export function documentOf(draft: Draft): JobDocument {
   const { water, spray, aim } = draft;
   return {
     hardstand: 1,
+    ...withoutBlanks({ title: draft.title.trim() === "" ? "" : draft.title }),
     water: withoutBlanks({
       source: water.source,
       sampled: water.sampled,
@@ -46,7 +47,13 @@ export function documentOf(draft: Draft): JobDocument {
     ...(draft.listsConditioners
       ? {
           conditioners: draft.conditioners.map((row) =>
-            withoutBlanks({ chemistry: row.chemistry, form: row.form, price: quantityText(row.price) }),
+            withoutBlanks({
+              chemistry: row.chemistry,
+              form: row.form,
+              price: quantityText(row.price),
+              "least dose": row.leastDose,
+              "most dose": row.mostDose,
+            }),
           ),
         }
       : {}),
@@ -69,6 +76,7 @@ function productOf(row: MixRow): JobDocument {
     strength: quantityText(row.strength),
     rate: quantityText(row.rate),
     formulation: row.formulation,
+    name: row.name,
     price: quantityText(row.price),
   });
 }
