@@ -17,6 +17,7 @@ import { JobsBar } from "./jobs/jobs-bar.tsx";
 import type { StartedBook } from "./jobs/start-book.ts";
 import { useBook } from "./jobs/use-book.ts";
 import { useResultKept } from "./jobs/use-result-kept.ts";
+import { OfflineBar } from "./offline/offline-bar.tsx";
 import { Patterns } from "./result/patterns.tsx";
 import { Results } from "./result/results.tsx";
 import { headline } from "./result/headline.ts";
@@ -62,6 +63,7 @@ export function App({ start }: { start: StartedBook }): ReactElement {
         document={document}
       />
       <JobsBar view={jobs} />
+      <OfflineBar />
       <main className="columns">
         <div className="know">
           <h2>What you know</h2>

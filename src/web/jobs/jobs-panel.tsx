@@ -57,7 +57,7 @@ function JobList({ view, onSaid }: PartProps): ReactElement {
   const { book, change, begin } = view;
   return (
     <>
-      <h2>All jobs</h2>
+      <h2>Jobs on this device</h2>
       <ul className="job-list">
         {listJobs(book).map((job) => (
           <JobRow
