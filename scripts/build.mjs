@@ -19,10 +19,14 @@ function filesIn(folder) {
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)));
 }
 
+/** The list of all files that a browser keeps by: it may only be found once they are all there. */
+const serviceWorker = "sw.js";
+
 /** Moves a built folder over an older one: the other files first, the entry next, then what is no longer made goes. */
 function moveOver(from, to, entry) {
   const made = filesIn(from);
-  for (const file of [...made.filter((file) => file !== entry), entry]) {
+  const last = [entry, ...made.filter((file) => file === serviceWorker)];
+  for (const file of [...made.filter((file) => !last.includes(file)), ...last]) {
     mkdirSync(dirname(join(to, file)), { recursive: true });
     renameSync(join(from, file), join(to, file));
   }

@@ -57,7 +57,7 @@ export const layers = {
   web: {
     imports: ["units", "numerics", "chem", "colour", "water", "agronomy", "records", "storage", "report"],
     folders: ["data", "schemas", "examples"],
-    packages: ["react", "react-dom", "read-excel-file", "yaml"],
+    packages: ["react", "react-dom", "read-excel-file", "workbox-window", "yaml"],
     node: false,
     pure: false,
   },

@@ -10,6 +10,7 @@ import {
   keepResult,
   listJobs,
   openJob,
+  sameBook,
   undoStep,
 } from "./book.ts";
 import type { Book } from "./book.ts";
@@ -121,6 +122,16 @@ describe("undo", () => {
     const deleted = deleteJobs(bookOf("a"), ["a"], { id: "step", at: day(1) });
     expect(forgetOldSteps(deleted, day(31))).toBe(deleted);
     expect(forgetOldSteps(deleted, day(32)).steps).toEqual([]);
+  });
+});
+
+describe("sameBook", () => {
+  const book = deleteJobs(bookOf("a", "b", "c"), ["b"], { id: "s", at: day(5) });
+  it("looks at jobs, steps and the last copy, not at their order nor at what is open", () => {
+    expect(sameBook(book, { ...book, jobs: [...book.jobs].reverse(), open: "a" })).toBe(true);
+    expect(sameBook(book, { ...book, lastCopy: day(6) })).toBe(false);
+    expect(sameBook(book, { ...book, steps: [] })).toBe(false);
+    expect(sameBook(book, editJob(book, "a", content("x"), day(6)))).toBe(false);
   });
 });
 

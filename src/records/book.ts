@@ -55,6 +55,13 @@ export function findJob(book: Book, id: string | null): JobRecord | null {
   return book.jobs.find((job) => job.id === id) ?? null;
 }
 
+/** True when two books hold the same, whatever the order it came in and whichever job is open. */
+export function sameBook(a: Book, b: Book): boolean {
+  const steps = (book: Book): readonly BookStep[] =>
+    [...book.steps].sort((one, other) => compareText(one.id, other.id));
+  return a.lastCopy === b.lastCopy && samePlain(listJobs(a), listJobs(b)) && samePlain(steps(a), steps(b));
+}
+
 /**
  * A new job with content, opened. The job that was open goes when nobody typed into it.
  *

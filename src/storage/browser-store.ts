@@ -15,8 +15,8 @@ const TABLES = ["jobs", "steps", "facts"] as const;
 const DATABASE_VERSION = 1;
 
 /**
- * A store in the browser's own database. Each write is one transaction that the browser is asked to put on the disk
- * before it reports success, so that a dead battery takes no word.
+ * A store in the browser's own database. Each write is one transaction. It is handed to the operating system before it
+ * counts as written, so it outlives a browser that is killed; waiting for the disk itself would let typing run ahead.
  *
  * @param name of the database
  */
@@ -83,7 +83,7 @@ async function loadFrom(database: IDBPDatabase<Tables>): Promise<StoredBook> {
 }
 
 async function writeTo(database: IDBPDatabase<Tables>, change: BookChange): Promise<void> {
-  const transaction = database.transaction(TABLES, "readwrite", { durability: "strict" });
+  const transaction = database.transaction(TABLES, "readwrite", { durability: "relaxed" });
   const jobs = transaction.objectStore("jobs");
   const steps = transaction.objectStore("steps");
   const facts = transaction.objectStore("facts");
@@ -95,6 +95,7 @@ async function writeTo(database: IDBPDatabase<Tables>, change: BookChange): Prom
     for (const id of change.removeSteps) asked.push(steps.delete(id));
     if (change.open !== undefined) asked.push(facts.put(change.open, "open"));
     if (change.lastCopy !== undefined) asked.push(facts.put(change.lastCopy, "lastCopy"));
+    transaction.commit();
     await Promise.all(asked);
   } catch (error) {
     // What was asked before the fault must not stay: half a change is worse than none.

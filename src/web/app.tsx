@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useReducer, useState } from "react";
+import { useMemo, useState } from "react";
 import type { ReactElement, ReactNode } from "react";
 import type { Programme } from "../agronomy/index.ts";
 import { BottomBar } from "./bottom-bar.tsx";
@@ -12,29 +12,30 @@ import { AimGroup, SprayGroup } from "./form/spray-group.tsx";
 import { WaterGroup } from "./form/water-group.tsx";
 import { IssueList } from "./form/messages.tsx";
 import type { Draft } from "./job/draft.ts";
-import { jobReducer, keepState } from "./job/job-state.ts";
-import type { JobState } from "./job/job-state.ts";
 import { documentOf } from "./job/to-document.ts";
+import { JobsBar } from "./jobs/jobs-bar.tsx";
+import type { StartedBook } from "./jobs/start-book.ts";
+import { useBook } from "./jobs/use-book.ts";
+import { useResultKept } from "./jobs/use-result-kept.ts";
+import { OfflineBar } from "./offline/offline-bar.tsx";
 import { Patterns } from "./result/patterns.tsx";
 import { Results } from "./result/results.tsx";
 import { headline } from "./result/headline.ts";
 import { Toolbar } from "./toolbar.tsx";
 
 /** The page: left what you know, right what follows. */
-export function App({ start }: { start: JobState }): ReactElement {
-  const [state, dispatch] = useReducer(jobReducer, start);
+export function App({ start }: { start: StartedBook }): ReactElement {
+  const jobs = useBook(start);
+  const { state, dispatch } = jobs;
   const { draft } = state;
   const document = useMemo(() => documentOf(draft), [draft]);
-  const engine = useEngine(document, jobKey(draft));
+  const engine = useEngine(document, jobs.book.open ?? "");
   const [pickedId, setPickedId] = useState<string | null>(null);
-  const [kept, setKept] = useState(true);
   const [outdoor, setOutdoor] = useState(false);
-  useEffect(() => {
-    setKept(keepState(window.localStorage, state));
-  }, [state]);
 
   const picked = pickedProgramme(engine, pickedId);
   const words = engine.planned === null || picked === null ? "" : headline(engine.planned, picked);
+  useResultKept(jobs, engine.planned?.plan.versions ?? null, words);
   const form = useMemo(
     () => ({
       draft,
@@ -55,11 +56,13 @@ export function App({ start }: { start: JobState }): ReactElement {
         state={state}
         dispatch={dispatch}
         engine={engine}
-        kept={kept}
+        onBegin={jobs.begin}
         outdoor={outdoor}
         onOutdoor={setOutdoor}
         document={document}
       />
+      <JobsBar view={jobs} />
+      <OfflineBar />
       <main className="columns">
         <div className="know">
           <h2>What you know</h2>
@@ -163,11 +166,6 @@ function fieldOf(path: string): HTMLElement | null {
   const above = path.replace(/[.[][^.[]*$/, "");
   const sibling = window.document.querySelector<HTMLElement>(`[id^="${fieldId(path)}-"]:is(input, select)`);
   return sibling ?? (above === path ? null : fieldOf(above));
-}
-
-/** What tells one job on the form from another: a job that replaces it brings rows of its own. */
-function jobKey(draft: Draft): string {
-  return draft.mix[0]?.key ?? "";
 }
 
 function focusField(path: string): void {

@@ -2,6 +2,7 @@ import { useRef, useState } from "react";
 import type { Dispatch, ReactElement } from "react";
 import type { EngineView } from "./engine/use-engine.ts";
 import { blankDraft } from "./job/draft.ts";
+import type { Draft } from "./job/draft.ts";
 import { draftOf } from "./job/from-document.ts";
 import type { JobAction, JobState } from "./job/job-state.ts";
 import type { JobDocument } from "./job/to-document.ts";
@@ -12,8 +13,8 @@ interface ToolbarProps {
   readonly state: JobState;
   readonly dispatch: Dispatch<JobAction>;
   readonly engine: EngineView;
-  /** False when the browser refused to keep the job. */
-  readonly kept: boolean;
+  /** Begins a job beside the others; the flag says that it is a person's own. */
+  readonly onBegin: (draft: Draft, isOwn: boolean) => void;
   readonly outdoor: boolean;
   readonly onOutdoor: (outdoor: boolean) => void;
   readonly document: JobDocument;
@@ -24,7 +25,7 @@ const MOST_BYTES = 1_000_000;
 
 /** The head of the page: open, save, undo, samples, and the mode for bright light. */
 export function Toolbar(props: ToolbarProps): ReactElement {
-  const { state, dispatch, engine, kept, outdoor, onOutdoor, document } = props;
+  const { state, dispatch, engine, onBegin, outdoor, onOutdoor, document } = props;
   const file = useRef<HTMLInputElement>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const last = state.undo.at(-1);
@@ -36,7 +37,7 @@ export function Toolbar(props: ToolbarProps): ReactElement {
     const read = await engine.open(await chosen.text());
     setProblem(read.problem);
     if (read.problem !== null) return;
-    dispatch({ type: "step", what: `${chosen.name} opened`, change: () => draftOf(read.document, "file") });
+    onBegin(draftOf(read.document, "file"), true);
   };
   return (
     <header className="toolbar">
@@ -50,11 +51,7 @@ export function Toolbar(props: ToolbarProps): ReactElement {
             onChange={(event) => {
               const sample = SAMPLES.find((s) => s.name === event.target.value);
               if (sample === undefined) return;
-              dispatch({
-                type: "step",
-                what: `${sample.name} opened`,
-                change: () => draftOf(sample.document, "sample"),
-              });
+              onBegin(draftOf(sample.document, "sample"), false);
             }}
           >
             <option value="">open a sample</option>
@@ -69,7 +66,7 @@ export function Toolbar(props: ToolbarProps): ReactElement {
           type="button"
           className="quiet"
           onClick={() => {
-            dispatch({ type: "step", what: "Blank job begun", change: blankDraft });
+            onBegin(blankDraft(), false);
           }}
         >
           Blank job
@@ -126,11 +123,6 @@ export function Toolbar(props: ToolbarProps): ReactElement {
       {problem !== null && (
         <p className="message message-error" role="alert">
           {problem}
-        </p>
-      )}
-      {!kept && (
-        <p className="message message-warning">
-          This browser does not keep the job. Save it as a file before you leave.
         </p>
       )}
     </header>

@@ -17,7 +17,7 @@ import {
   undoStep,
 } from "../../src/records/index.ts";
 import type { Book, JobContent, PlainObject } from "../../src/records/index.ts";
-import { memoryStore } from "../../src/storage/index.ts";
+import { memoryStore } from "../../src/storage/memory-store.ts";
 
 const START = Date.UTC(2026, 4, 4);
 

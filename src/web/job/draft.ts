@@ -25,6 +25,8 @@ export interface MixRow {
   readonly strength: Typed;
   readonly rate: Typed;
   readonly formulation: string;
+  /** Name of the product, for the card; carried along as a file brought it. */
+  readonly name: string;
   readonly price: Typed;
 }
 
@@ -34,6 +36,9 @@ export interface ConditionerRow {
   readonly chemistry: string;
   readonly form: string;
   readonly price: Typed;
+  /** Bounds of the dose, with their units; carried along as a file brought them. */
+  readonly leastDose: string;
+  readonly mostDose: string;
 }
 
 /** Where a draft came from, so that a sample stays labelled as one. */
@@ -42,6 +47,7 @@ export type Origin = "sample" | "file" | "own";
 /** The job as the form holds it: every text exactly as typed. */
 export interface Draft {
   readonly origin: Origin;
+  readonly title: string;
   readonly water: {
     readonly source: string;
     readonly sampled: string;
@@ -108,19 +114,21 @@ export function blankProduct(): MixRow {
     strength: blank("g/L"),
     rate: blank("L/ha"),
     formulation: "",
+    name: "",
     price: blank("/L"),
   };
 }
 
 /** An empty conditioner row. */
 export function blankConditioner(): ConditionerRow {
-  return { key: newKey(), chemistry: "", form: "", price: blank("/kg") };
+  return { key: newKey(), chemistry: "", form: "", price: blank("/kg"), leastDose: "", mostDose: "" };
 }
 
 /** A job with nothing filled in but the usual questions. */
 export function blankDraft(): Draft {
   return {
     origin: "own",
+    title: "",
     water: {
       source: "",
       sampled: "",

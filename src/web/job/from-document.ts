@@ -18,6 +18,7 @@ export function draftOf(document: unknown, origin: Origin): Draft {
   const mix = list(job["mix"]).map(productRow);
   return {
     origin,
+    title: text(job["title"]),
     water: {
       source: text(water["source"]),
       sampled: text(water["sampled"]),
@@ -65,6 +66,7 @@ function productRow(entry: unknown): MixRow {
     strength: quantity(product["strength"], empty.strength.unit),
     rate: quantity(product["rate"], empty.rate.unit),
     formulation: text(product["formulation"]),
+    name: text(product["name"]),
     price: quantity(product["price"], empty.price.unit),
   };
 }
@@ -76,6 +78,8 @@ function conditionerRow(entry: unknown): ConditionerRow {
     chemistry: text(conditioner["chemistry"]),
     form: text(conditioner["form"]),
     price: quantity(conditioner["price"], "/kg"),
+    leastDose: text(conditioner["least dose"]),
+    mostDose: text(conditioner["most dose"]),
   };
 }
 

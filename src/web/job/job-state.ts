@@ -1,5 +1,5 @@
-import { blankDraft, blankReading } from "./draft.ts";
-import type { Draft } from "./draft.ts";
+import { blankConditioner, blankDraft, blankReading } from "./draft.ts";
+import type { Draft, Origin } from "./draft.ts";
 
 /** A step that can be undone: what it was called, and the draft before it. */
 export interface Undoable {
@@ -46,42 +46,17 @@ function withRoomToType(draft: Draft): Draft {
   return { ...draft, water: { ...draft.water, readings: [blankReading()] } };
 }
 
-const STORAGE_KEY = "hardstand job 1";
-
-/** Where the job is kept between visits: the browser's own storage, or a stand-in. */
-export interface KeptText {
-  getItem(key: string): string | null;
-  setItem(key: string, value: string): void;
-}
-
-/** The state kept from the last visit; null when there is none or it cannot be read. */
-export function restoreState(kept: KeptText): JobState | null {
-  try {
-    const text = kept.getItem(STORAGE_KEY);
-    if (text === null) return null;
-    const found: unknown = JSON.parse(text);
-    return isJobState(found) ? found : null;
-  } catch {
-    return null;
-  }
-}
-
-/** Keeps the state. @returns false when the browser refused, so that the page can say so. */
-export function keepState(kept: KeptText, state: JobState): boolean {
-  try {
-    kept.setItem(STORAGE_KEY, JSON.stringify(state));
-    return true;
-  } catch {
-    return false;
-  }
+/** The form of a job in which every list has a row, so that the shape of a row is known. */
+function modelDraft(): Draft {
+  return { ...blankDraft(), conditioners: [blankConditioner()] };
 }
 
 /** True when a kept object has the shape of today's draft, so that an old one is not half read. */
-function isJobState(found: unknown): found is JobState {
-  if (typeof found !== "object" || found === null) return false;
-  const { draft, undo } = found as { draft?: unknown; undo?: unknown };
-  return Array.isArray(undo) && sameShape(draft, blankDraft());
+export function isDraft(found: unknown): found is Draft {
+  return sameShape(found, modelDraft()) && ORIGINS.includes((found as Draft).origin);
 }
+
+const ORIGINS: readonly Origin[] = ["sample", "file", "own"];
 
 function sameShape(found: unknown, model: unknown): boolean {
   if (Array.isArray(model)) {

@@ -31,6 +31,7 @@ export function documentOf(draft: Draft): JobDocument {
   const { water, spray, aim } = draft;
   return {
     hardstand: 1,
+    ...withoutBlanks({ title: draft.title.trim() === "" ? "" : draft.title }),
     water: withoutBlanks({
       source: water.source,
       sampled: water.sampled,
@@ -51,7 +52,13 @@ export function documentOf(draft: Draft): JobDocument {
     ...(draft.listsConditioners
       ? {
           conditioners: draft.conditioners.map((row) =>
-            withoutBlanks({ chemistry: row.chemistry, form: row.form, price: quantityText(row.price) }),
+            withoutBlanks({
+              chemistry: row.chemistry,
+              form: row.form,
+              price: quantityText(row.price),
+              "least dose": row.leastDose,
+              "most dose": row.mostDose,
+            }),
           ),
         }
       : {}),
@@ -74,6 +81,7 @@ function productOf(row: MixRow): JobDocument {
     strength: quantityText(row.strength),
     rate: quantityText(row.rate),
     formulation: row.formulation,
+    name: row.name,
     price: quantityText(row.price),
   });
 }

@@ -1,0 +1,104 @@
+import { useState } from "react";
+import type { ReactElement, ReactNode } from "react";
+import { bookFile } from "../../records/index.ts";
+import { fieldId } from "../form/form-context.ts";
+import { saveText } from "../result/results.tsx";
+import { JobsPanel } from "./jobs-panel.tsx";
+import { newStamp } from "./start-book.ts";
+import { isRefused } from "./use-book.ts";
+import type { BookView } from "./use-book.ts";
+import { usePersistence } from "./use-persistence.ts";
+import { agoWords, jobsWords } from "./words.ts";
+import "./jobs.css";
+
+/** The open job's title, the way to all jobs, and how well they are kept. */
+export function JobsBar({ view }: { view: BookView }): ReactElement {
+  const [isOpen, setOpen] = useState(false);
+  const { book, state, dispatch, keeping } = view;
+  const own = book.jobs.filter((job) => !job.untouched);
+  const { persistence, ask } = usePersistence(view.isKept && keeping === "kept" && own.length > 0);
+  const saveCopy = (): void => {
+    const { at } = newStamp();
+    saveText(
+      `hardstand-jobs-${at.slice(0, 10)}.json`,
+      `${JSON.stringify(bookFile(book, at), null, 1)}\n`,
+      "application/json",
+    );
+    view.change((before) => ({ ...before, lastCopy: at }));
+  };
+  return (
+    <section className="jobs" aria-label="Jobs">
+      <div className="jobs-head">
+        <div className="field">
+          <label htmlFor={fieldId("title")}>Title of this job</label>
+          <input
+            id={fieldId("title")}
+            type="text"
+            autoComplete="off"
+            value={state.draft.title}
+            onChange={(event) => {
+              const title = event.target.value;
+              dispatch({ type: "edit", change: (draft) => ({ ...draft, title }) });
+            }}
+          />
+        </div>
+        <button
+          type="button"
+          className="quiet"
+          aria-expanded={isOpen}
+          aria-controls="jobs-panel"
+          onClick={() => {
+            setOpen(!isOpen);
+          }}
+        >
+          All jobs ({book.jobs.length})
+        </button>
+        <p className="about" data-keeping={keeping}>
+          {view.isKept ? "On this device only" : "Not kept by this browser"}
+          <span aria-hidden="true"> · </span>
+          {book.lastCopy === null ? "no copy yet" : `last copy ${agoWords(book.lastCopy, new Date())}`}
+        </p>
+      </div>
+      <Trouble view={view} onSaveCopy={saveCopy} />
+      <div id="jobs-panel" hidden={!isOpen}>
+        {isOpen && (
+          <JobsPanel
+            view={view}
+            copyCount={jobsWords(own.length)}
+            persistence={persistence}
+            onAsk={ask}
+            onSaveCopy={saveCopy}
+          />
+        )}
+      </div>
+    </section>
+  );
+}
+
+/** What a person must know when something cannot be kept, with the way to keep it all the same. */
+function Trouble({ view, onSaveCopy }: { view: BookView; onSaveCopy: () => void }): ReactNode {
+  const { keeping, unreadable } = view;
+  const words = isRefused(keeping) ? REFUSED[keeping] : null;
+  return (
+    <>
+      {words !== null && (
+        <div className="message message-warning" role="alert">
+          <p>{words}</p>
+          <button type="button" onClick={onSaveCopy}>
+            Save a copy of all jobs
+          </button>
+        </div>
+      )}
+      {unreadable > 0 && (
+        <p className="message message-warning">
+          {jobsWords(unreadable)} kept by another version cannot be read here. They are left as they are.
+        </p>
+      )}
+    </>
+  );
+}
+
+const REFUSED = {
+  full: "This device has no room left. What you type now is lost when you leave. Save a copy first.",
+  unavailable: "This browser keeps nothing between visits. Save a copy before you leave.",
+} as const;

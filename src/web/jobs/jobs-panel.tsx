@@ -1,0 +1,266 @@
+import { useRef, useState } from "react";
+import type { ReactElement } from "react";
+import {
+  DAYS_KEPT,
+  deleteJobs,
+  duplicateJob,
+  editJob,
+  importJobs,
+  listJobs,
+  openJob,
+  readBookFile,
+  undoStep,
+} from "../../records/index.ts";
+import type { Book, BookStep, JobRecord, Stamp } from "../../records/index.ts";
+import { wordIssue } from "../../report/index.ts";
+import { blankDraft } from "../job/draft.ts";
+import { contentOf, jobName, openState } from "./job-content.ts";
+import { newId, newStamp } from "./start-book.ts";
+import type { BookView } from "./use-book.ts";
+import type { Persistence } from "./use-persistence.ts";
+import { instantWords, jobsWords, stepWords } from "./words.ts";
+
+/** Largest file of jobs taken in [bytes]. */
+const MOST_BYTES = 20_000_000;
+
+interface PanelProps {
+  readonly view: BookView;
+  /** How many jobs a copy holds, in words. */
+  readonly copyCount: string;
+  readonly persistence: Persistence;
+  readonly onAsk: () => void;
+  readonly onSaveCopy: () => void;
+}
+
+/** All jobs: open, begin, duplicate, delete, bring back; copy to a file and take in from one. */
+export function JobsPanel(props: PanelProps): ReactElement {
+  const { view } = props;
+  const [said, setSaid] = useState("");
+  return (
+    <>
+      <p role="status" className="said">
+        {said}
+      </p>
+      <JobList view={view} onSaid={setSaid} />
+      <Steps view={view} onSaid={setSaid} />
+      <Copies {...props} onSaid={setSaid} />
+    </>
+  );
+}
+
+interface PartProps {
+  readonly view: BookView;
+  readonly onSaid: (words: string) => void;
+}
+
+function JobList({ view, onSaid }: PartProps): ReactElement {
+  const { book, change, begin } = view;
+  return (
+    <>
+      <h2>Jobs on this device</h2>
+      <ul className="job-list">
+        {listJobs(book).map((job) => (
+          <JobRow
+            key={job.id}
+            job={job}
+            isOpen={job.id === book.open}
+            onOpen={() => {
+              change((before) => openJob(before, job.id));
+              onSaid(`“${jobName(job)}” opened.`);
+            }}
+            onDuplicate={() => {
+              const stamp = newStamp();
+              change((before) => duplicateWithTitle(before, job, stamp));
+              onSaid(`“${jobName(job)}” duplicated; the copy is open.`);
+            }}
+            onDelete={() => {
+              const stamp = newStamp();
+              change((before) => deleteJobs(before, [job.id], stamp));
+              onSaid(`“${jobName(job)}” deleted. It can be brought back for ${String(DAYS_KEPT)} days.`);
+            }}
+          />
+        ))}
+      </ul>
+      <button
+        type="button"
+        className="quiet"
+        onClick={() => {
+          begin(blankDraft(), false);
+          onSaid("Blank job begun.");
+        }}
+      >
+        New job
+      </button>
+    </>
+  );
+}
+
+/** A copy that a list can tell from its original. */
+function duplicateWithTitle(book: Book, job: JobRecord, stamp: Stamp): Book {
+  const copied = duplicateJob(book, job.id, stamp);
+  if (copied === book) return book;
+  const { draft, undo } = openState(copied);
+  const titled = contentOf({ draft: { ...draft, title: `${jobName(job)} (copy)` }, undo });
+  return editJob(copied, stamp.id, titled, stamp.at);
+}
+
+interface RowProps {
+  readonly job: JobRecord;
+  readonly isOpen: boolean;
+  readonly onOpen: () => void;
+  readonly onDuplicate: () => void;
+  readonly onDelete: () => void;
+}
+
+function JobRow({ job, isOpen, onOpen, onDuplicate, onDelete }: RowProps): ReactElement {
+  const name = jobName(job);
+  return (
+    <li>
+      <div>
+        <button type="button" className="quiet job-name" aria-current={isOpen || undefined} onClick={onOpen}>
+          {isOpen && <span className="job-mark">Open: </span>}
+          {name}
+        </button>
+        <p className="about">
+          {job.untouched ? "Nothing typed yet." : `Changed ${instantWords(job.changed)}.`}{" "}
+          {job.result !== null && job.result.computed >= job.changed && job.result.words}
+        </p>
+      </div>
+      <div className="job-tools">
+        <button type="button" className="quiet" aria-label={`Duplicate ${name}`} onClick={onDuplicate}>
+          Duplicate
+        </button>
+        <button type="button" className="quiet" aria-label={`Delete ${name}`} onClick={onDelete}>
+          Delete
+        </button>
+      </div>
+    </li>
+  );
+}
+
+function Steps({ view, onSaid }: PartProps): ReactElement | null {
+  const { book, change } = view;
+  if (book.steps.length === 0) return null;
+  const undo = (step: BookStep): void => {
+    const { at } = newStamp();
+    // Drawn twice, a change must give the same both times.
+    const spare = step.jobs.map(newId);
+    change((before) => {
+      const ids = [...spare];
+      return undoStep(before, step.id, at, () => ids.pop() ?? newId());
+    });
+    onSaid(`Undone: ${stepWords(step)}.`);
+  };
+  return (
+    <>
+      <h3>Can be undone</h3>
+      <ul className="job-list">
+        {[...book.steps].reverse().map((step) => (
+          <li key={`${step.kind} ${step.id}`}>
+            <p>
+              {stepWords(step)}, <span className="about">{instantWords(step.at)}</span>
+            </p>
+            <button
+              type="button"
+              aria-label={`Undo: ${stepWords(step)}`}
+              onClick={() => {
+                undo(step);
+              }}
+            >
+              Undo
+            </button>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function Copies(props: PanelProps & PartProps): ReactElement {
+  const { view, copyCount, persistence, onAsk, onSaveCopy, onSaid } = props;
+  const file = useRef<HTMLInputElement>(null);
+  const [problems, setProblems] = useState<readonly string[]>([]);
+  const take = async (chosen: File): Promise<void> => {
+    const taken = await takeIn(chosen, view);
+    setProblems(taken.problems);
+    onSaid(taken.said);
+  };
+  return (
+    <>
+      <h3>Copies</h3>
+      <p className="about">{PERSISTENCE[view.isKept ? persistence : "unknown"]}</p>
+      <div className="tools">
+        <button
+          type="button"
+          onClick={() => {
+            onSaveCopy();
+            onSaid(`A copy of ${copyCount} was saved. Samples are left out.`);
+          }}
+        >
+          Save a copy ({copyCount})
+        </button>
+        <button type="button" className="quiet" onClick={() => file.current?.click()}>
+          Take in a copy
+        </button>
+        <input
+          ref={file}
+          type="file"
+          className="visually-hidden"
+          aria-label="Copy of all jobs"
+          tabIndex={-1}
+          accept=".json"
+          onChange={(event) => {
+            const chosen = event.target.files?.[0];
+            event.target.value = "";
+            if (chosen !== undefined) void take(chosen);
+          }}
+        />
+        {view.isKept && persistence === "not promised" && (
+          <button type="button" className="quiet" onClick={onAsk}>
+            Ask the browser to keep them
+          </button>
+        )}
+      </div>
+      {problems.length > 0 && (
+        <ul className="message message-error" role="alert">
+          {problems.map((words) => (
+            <li key={words}>{words}</li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
+
+/** Takes in a file of all jobs. @returns what came of it, and what could not be taken in, in words */
+async function takeIn(
+  file: File,
+  view: BookView,
+): Promise<{ readonly said: string; readonly problems: readonly string[] }> {
+  if (file.size > MOST_BYTES)
+    return { said: "", problems: [`${file.name} is too large; a copy has at most 20 MB.`] };
+  const read = readBookFile(await file.text());
+  const problems = read.issues.map(wordIssue);
+  if (!read.ok) return { said: "Nothing was taken in.", problems };
+  const stamp = newStamp();
+  const spare = read.value.map(newId);
+  const put = (book: Book): ReturnType<typeof importJobs> => {
+    const ids = [...spare];
+    return importJobs(book, read.value, stamp, () => ids.pop() ?? newId());
+  };
+  const { added, same, keptApart } = put(view.book);
+  view.change((book) => put(book).book);
+  const parts = [
+    `${jobsWords(added)} taken in.`,
+    same > 0 ? `${jobsWords(same)} there already.` : "",
+    keptApart > 0 ? `${jobsWords(keptApart)} differed from yours; both are kept.` : "",
+  ];
+  return { said: parts.filter((part) => part !== "").join(" "), problems };
+}
+
+const PERSISTENCE: Readonly<Record<Persistence, string>> = {
+  promised:
+    "The browser has promised to keep the jobs until you remove them. A lost device takes them along.",
+  "not promised": "The browser may clear the jobs when space runs short. A copy is safe.",
+  unknown: "This browser makes no promise to keep the jobs. A copy is safe.",
+};
