@@ -1,4 +1,4 @@
-import type { FlaskShow, FlaskShown, FlaskState } from "../agronomy/index.ts";
+import type { FlaskShow, FlaskShown, FlaskState, ShowCheck } from "../agronomy/index.ts";
 import { lookInWords } from "./flask-drawing.ts";
 
 /** A demonstration in words: every flask step by step, and how the flasks compare. */
@@ -66,4 +66,33 @@ export function estimatesInWords({ optics }: FlaskShow): string {
   const estimates = optics.filter((one) => one.estimate).length;
   const memory = optics.filter((one) => one.fromMemory && !one.estimate).length;
   return `Of ${optics.length} optical figures, ${estimates} are estimates made for drawing and ${memory} are from memory.`;
+}
+
+/** How a search for amounts ended. */
+export interface DesignOutcome {
+  readonly deltaE00Low: number;
+  readonly reached: boolean;
+  readonly tried: number;
+}
+
+/** How a search for amounts ended, in words. */
+export function designText({ deltaE00Low, reached, tried }: DesignOutcome): string {
+  const end = reached ? "as asked for" : "less than asked for";
+  return `Amounts found among ${tried}: any two flasks differ by at least ΔE00 ${deltaE00Low.toFixed(0)}, ${end}.\n`;
+}
+
+/** What was seen beside what was computed, in words. */
+export function checkText(check: ShowCheck): string {
+  const lines = [
+    "Seen at the show",
+    ...check.flasks.map(({ flask, seen, corrected, deltaE00, asComputed }) => {
+      const verdict = asComputed ? "as computed" : "not as computed";
+      return `  ${flask}: ${seen}, ${corrected.words} after white; ΔE00 ${deltaE00.toFixed(0)}, ${verdict}`;
+    }),
+    check.verdict,
+    ...check.explanations.map(
+      ({ what, mend, deltaE00 }) => `  ${what}: would leave ΔE00 ${deltaE00.toFixed(0)} on average. ${mend}`,
+    ),
+  ];
+  return `${lines.join("\n")}\n`;
 }

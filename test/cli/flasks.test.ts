@@ -2,7 +2,15 @@ import { readFileSync, readdirSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { builtInFlasks, builtInTrade, flaskScript, readDemo, runDemo } from "../../src/agronomy/index.ts";
+import {
+  builtInFlasks,
+  builtInTrade,
+  designDemo,
+  flaskScript,
+  isDesign,
+  readDemo,
+  runDemo,
+} from "../../src/agronomy/index.ts";
 import type { Demo, FlaskShow } from "../../src/agronomy/index.ts";
 import { builtInThermo } from "../../src/chem/index.ts";
 import type { CliIo } from "../../src/cli/io.ts";
@@ -47,7 +55,13 @@ async function flasks(content: string, ...options: readonly string[]): Promise<R
 }
 
 function demoOf(name: string): Demo {
-  const read = readDemo(parse(text(`examples/demos/${name}`)), context);
+  const document: unknown = parse(text(`examples/demos/${name}`));
+  if (isDesign(document)) {
+    const found = designDemo(document, context);
+    if (!found.ok) throw new Error(JSON.stringify(found.issues));
+    return found.value.demo;
+  }
+  const read = readDemo(document, context);
   if (!read.ok) throw new Error(JSON.stringify(read.issues));
   return read.value;
 }
@@ -155,6 +169,27 @@ flasks:
     const { code, out, talk } = await flasks(document, "--json");
     expect([code, out]).toEqual([2, ""]);
     expect(talk).toContain(said);
+  });
+
+  it("compares colours seen with what was computed", async () => {
+    const seen = `${contract}seen:\n  white: "#ffffff"\n  flasks: {nothing first: "#fdfdf5"}\n`;
+    const { out } = await flasks(seen, "--json");
+    const given = JSON.parse(out) as { check: { verdict: string } };
+    expect(fitsFlasks(given), JSON.stringify(fitsFlasks.errors)).toBe(true);
+    expect(given.check.verdict).toContain("Not as computed");
+    expect((await flasks(seen)).out).toContain("Seen at the show");
+  });
+
+  it("finds amounts for bottles, and leaves with 3 when they cannot keep the difference", async () => {
+    const asked = text("examples/demos/amounts-to-find.yaml");
+    const found = await flasks(asked, "--json");
+    expect(found.code).toBe(0);
+    const given = JSON.parse(found.out) as { design: { reached: boolean } };
+    expect(fitsFlasks(given), JSON.stringify(fitsFlasks.errors)).toBe(true);
+    expect(given.design.reached).toBe(true);
+    const tooMuch = await flasks(asked.replace("least difference: 15", "least difference: 60"));
+    expect(tooMuch.code).toBe(3);
+    expect(tooMuch.out).toContain("less than asked for");
   });
 
   it("takes one form at a time", async () => {

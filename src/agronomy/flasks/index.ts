@@ -1,5 +1,7 @@
 export * from "./bench-list.ts";
+export * from "./check-show.ts";
 export * from "./compare.ts";
+export * from "./design.ts";
 export * from "./farm.ts";
 export { flaskCautions } from "./flask-cautions.ts";
 export * from "./flask-data.ts";
