@@ -51,6 +51,9 @@ export const ISSUE_CODES_JOB = {
   "number-unusable": "something that is not a number in the range allowed",
   "metal-unknown": "a metal that is not in the data",
   "name-repeated": "the same name twice",
+  "colour-unreadable": "something that is no colour",
+  "design-without-answer": "bottles from which no flasks can be made that differ",
+  "flask-not-computed": "a step of a flask that has no answer",
   "water-unknown": "a water by a name that is not known",
 } as const;
 /** Code of an issue of a job. */

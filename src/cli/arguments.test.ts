@@ -36,6 +36,12 @@ test("each command is understood", () => {
   expect(readArguments(["plan", "job.yaml", "--html=out.html"])).toMatchObject({
     form: { as: "html", file: "out.html" },
   });
+  expect(readArguments(["flasks", "demo.yaml", "--svg", "x.svg"])).toEqual({
+    kind: "flasks",
+    demo: "demo.yaml",
+    form: { as: "svg", file: "x.svg" },
+    strict: false,
+  });
   expect(readArguments(["water", "job.yaml", "--json"])).toEqual({
     kind: "water",
     job: "job.yaml",
@@ -65,7 +71,9 @@ test.each([
   [["serve", "--port", "70000"], "expected a whole number"],
   [["serve", "file"], "takes no file"],
   [["plan", "a.yaml", "--pdf", "a.pdf"], "not in this version yet"],
-  [["flasks", "demo.yaml"], "not in this version yet"],
+  [["flasks"], "hardstand flasks demo.yaml"],
+  [["flasks", "demo.yaml", "--card"], "“flasks” takes no --card"],
+  [["flasks", "demo.yaml", "--svg"], "“--svg” needs the name of a file"],
   [["--json"], "No command given"],
 ])("%j is answered with what to do", (argv, expected) => {
   expect(message(...argv)).toContain(expected);

@@ -8,6 +8,7 @@ export type Request =
   | { readonly kind: "plan"; readonly job: string; readonly form: PlanForm; readonly strict: boolean }
   | { readonly kind: "water"; readonly job: string; readonly json: boolean; readonly strict: boolean }
   | { readonly kind: "sheet"; readonly file: string; readonly json: boolean }
+  | { readonly kind: "flasks"; readonly demo: string; readonly form: FlasksForm; readonly strict: boolean }
   | { readonly kind: "speciate"; readonly case: string; readonly strict: boolean }
   | { readonly kind: "serve"; readonly port: number | null }
   | { readonly kind: "wrong"; readonly message: string };
@@ -19,11 +20,16 @@ export type PlanForm =
   | { readonly as: "card" }
   | { readonly as: "html"; readonly file: string };
 
-const COMMANDS = ["plan", "water", "sheet", "speciate", "serve"];
+/** How a demonstration is given. */
+export type FlasksForm =
+  { readonly as: "text" } | { readonly as: "json" } | { readonly as: "html" | "svg"; readonly file: string };
+
+const COMMANDS = ["plan", "water", "sheet", "speciate", "flasks", "serve"];
 const OPTIONS = {
   json: { type: "boolean" },
   card: { type: "boolean" },
   html: { type: "string" },
+  svg: { type: "string" },
   pdf: { type: "string" },
   port: { type: "string" },
   strict: { type: "boolean" },
@@ -35,11 +41,16 @@ const TAKES: Readonly<Record<string, readonly string[]>> = {
   water: ["json", "strict"],
   sheet: ["json"],
   speciate: ["json", "strict"],
+  flasks: ["json", "html", "svg", "strict"],
   serve: ["port"],
 };
 
 /** Name of a file shown in the example of a command; a job where it is not here. */
-const EXAMPLE_FILES: Readonly<Record<string, string>> = { speciate: "case.json --json", sheet: "report.csv" };
+const EXAMPLE_FILES: Readonly<Record<string, string>> = {
+  speciate: "case.json --json",
+  sheet: "report.csv",
+  flasks: "demo.yaml",
+};
 
 const wrong = (message: string): Request => ({ kind: "wrong", message });
 
@@ -64,8 +75,6 @@ export function readArguments(argv: readonly string[]): Request {
   if (values.version === true) return { kind: "version" };
   const [command, document, ...more] = positionals;
   if (command === undefined) return wrong(`No command given. Known commands: ${COMMANDS.join(", ")}.`);
-  if (command === "flasks")
-    return wrong("“flasks” is not in this version yet. The demonstration comes later.");
   const takes = TAKES[command];
   if (takes === undefined) return wrong(commandMessage(command));
   if (values.pdf !== undefined) {
@@ -90,7 +99,27 @@ export function readArguments(argv: readonly string[]): Request {
   if (command === "sheet") return { kind: "sheet", file: document, json: values.json === true };
   // An equilibrium is given as data, with or without --json.
   if (command === "speciate") return { kind: "speciate", case: document, strict };
+  if (command === "flasks") return flasksRequest(document, values, strict);
   return planRequest(document, values, strict);
+}
+
+function flasksRequest(
+  demo: string,
+  values: { readonly json?: boolean; readonly html?: string; readonly svg?: string },
+  strict: boolean,
+): Request {
+  const forms = (["json", "html", "svg"] as const).filter((name) => values[name] !== undefined);
+  if (forms.length > 1) return oneForm(forms);
+  for (const as of ["html", "svg"] as const) {
+    const file = values[as];
+    if (file === "") return wrong(`“--${as}” needs the name of a file to write.`);
+    if (file !== undefined) return { kind: "flasks", demo, form: { as, file }, strict };
+  }
+  return { kind: "flasks", demo, form: { as: values.json === true ? "json" : "text" }, strict };
+}
+
+function oneForm(forms: readonly string[]): Request {
+  return wrong(`One form at a time: received ${forms.map((one) => `--${one}`).join(" and ")}.`);
 }
 
 function planRequest(
@@ -99,8 +128,7 @@ function planRequest(
   strict: boolean,
 ): Request {
   const forms = (["json", "card", "html"] as const).filter((name) => values[name] !== undefined);
-  if (forms.length > 1)
-    return wrong(`One form at a time: received ${forms.map((one) => `--${one}`).join(" and ")}.`);
+  if (forms.length > 1) return oneForm(forms);
   if (values.html !== undefined) {
     if (values.html === "") return wrong("“--html” needs the name of a file to write.");
     return { kind: "plan", job, form: { as: "html", file: values.html }, strict };
@@ -138,7 +166,8 @@ function optionMessage(error: unknown, argv: readonly string[]): string {
   }
   const said = error instanceof Error ? (error.message.split("\n")[0] ?? "") : String(error);
   const option = /'(?:-\w, )?--(\w+)/.exec(said)?.[1];
-  if (option === "html" || option === "pdf") return `“--${option}” needs the name of a file to write.`;
+  if (option === "html" || option === "svg" || option === "pdf")
+    return `“--${option}” needs the name of a file to write.`;
   if (option === "port") return "“--port” needs a whole number from 0 to 65535.";
   return option === undefined ? said : `“--${option}” takes no value.`;
 }

@@ -9,6 +9,7 @@ Examples
   hardstand water job.yaml                  the water test alone, checked and completed
   hardstand sheet report.csv                what a laboratory sheet says, as readings
   hardstand speciate case.json --json       one bare equilibrium
+  hardstand flasks demo.yaml --html s.html  a demonstration, as a script to print
   hardstand serve --port 4173               the page, on this machine only
   cat job.yaml | hardstand plan - --json    a job from standard input
 
@@ -18,18 +19,20 @@ Commands
                   a file with the water block alone will do
   sheet FILE      readings found on a laboratory sheet (text or CSV), and what to ask
   speciate CASE   components, totals and constants to concentrations
+  flasks DEMO     what each flask of a demonstration looks like, step by step
   serve           the page in a browser
 
 Options
   --json          data on standard output
   --card          the fill card as plain text (plan)
-  --html FILE     a report in one HTML file (plan)
+  --html FILE     a report in one HTML file (plan), or the script (flasks)
+  --svg FILE      the flasks drawn side by side (flasks)
   --port N        port of the page (serve)
   --strict        leave with 4 when a figure lies outside the range it was fitted to
   -h, --help      this text
   --version       version of the program and of its data
 
-JOB and CASE are JSON or YAML; - reads standard input. Formats: schemas/.
+JOB, CASE and DEMO are JSON or YAML; - reads standard input. Formats: schemas/.
 Results go to standard output, remarks to standard error.
 Leaves with 0 done, 2 bad input, 3 no programme meets the aim, 4 outside the
 fitted range under --strict (this comes before 3).

@@ -2,6 +2,7 @@ import { builtInThermo } from "../chem/index.ts";
 import { HARDSTAND_VERSION, builtInTrade } from "../agronomy/index.ts";
 import { readArguments } from "./arguments.ts";
 import { EXIT } from "./exit.ts";
+import { flasksCommand } from "./flasks-command.ts";
 import { HELP } from "./help.ts";
 import type { CliIo } from "./io.ts";
 import { planCommand } from "./plan-command.ts";
@@ -38,6 +39,8 @@ export async function runCli(argv: readonly string[], io: CliIo): Promise<number
       return sheetCommand(request.file, request.json, io);
     case "speciate":
       return speciateCommand(request.case, request.strict, io);
+    case "flasks":
+      return flasksCommand(request.demo, request.form, request.strict, io);
     case "serve":
       return serveCommand(request.port, io);
   }

@@ -12,8 +12,8 @@ const HUES: readonly (readonly [upTo: number, word: string])[] = [
   [165, "green"],
   [215, "blue-green"],
   [250, "sky blue"],
-  [300, "blue"],
-  [325, "violet"],
+  [310, "blue"],
+  [328, "violet"],
   [348, "purple"],
   [360, "violet-red"],
 ];

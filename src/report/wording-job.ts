@@ -137,6 +137,12 @@ export const JOB_WORDING: Readonly<Record<string, Wording>> = {
   "number-unusable": { say: "A number in the range named belongs here.", mend: "Check the figure." },
   "metal-unknown": { say: "This metal is not in the data.", mend: "Use one of the names given." },
   "name-repeated": { say: "This name stands here twice.", mend: "Give each its own name." },
+  "colour-unreadable": { say: "This colour could not be read.", mend: "Write it as #7b0246." },
+  "design-without-answer": {
+    say: "No amounts of these bottles give flasks that differ.",
+    mend: "Try another indicator or a stronger stock.",
+  },
+  "flask-not-computed": { say: "This step could not be computed.", mend: "Check amounts and pH." },
   "water-unknown": {
     say: "This water is not known.",
     mend: "Write “deionised”, or give a water test as in a job.",

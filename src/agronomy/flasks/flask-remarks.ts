@@ -9,6 +9,8 @@ import type { Cloud, FlaskRemark, FlaskState } from "./types.ts";
 const SULFATE_FAILS_ABOVE_PH = 3;
 /** Sulfate from which a half-tone might be expected of it [mol/L]: 0.15 % ammonium sulfate. */
 const SULFATE_OF_NOTE_MOL_PER_L = 0.01;
+/** Iron whose colour is seen [mol/L]: 1 mg/L. */
+const IRON_OF_NOTE_MOL_PER_L = 2e-5;
 /** Share of the iron [1] that counts as next to nothing. */
 const NEXT_TO_NOTHING = 0.1;
 
@@ -41,7 +43,7 @@ export function remarksOn(
   const iron = held["iron"];
   if (
     iron !== undefined &&
-    (totals_molPerL["Fe+3"] ?? 0) > 0 &&
+    (totals_molPerL["Fe+3"] ?? 0) >= IRON_OF_NOTE_MOL_PER_L &&
     (totals_molPerL["SO4-2"] ?? 0) >= SULFATE_OF_NOTE_MOL_PER_L &&
     pH > SULFATE_FAILS_ABOVE_PH &&
     (iron["sulfate"] ?? 0) < NEXT_TO_NOTHING

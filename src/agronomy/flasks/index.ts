@@ -1,6 +1,13 @@
+export * from "./bench-list.ts";
+export * from "./check-show.ts";
 export * from "./compare.ts";
+export * from "./design.ts";
+export * from "./farm.ts";
+export { flaskCautions } from "./flask-cautions.ts";
 export * from "./flask-data.ts";
+export * from "./flask-script.ts";
 export { substanceNames } from "./find-substance.ts";
 export * from "./read-demo.ts";
 export * from "./run-demo.ts";
+export * from "./slips.ts";
 export * from "./types.ts";

@@ -6,6 +6,7 @@ import type { Water } from "../../water/index.ts";
 import { IssueList, describe, isMissing, openFields, textOf } from "../job-fields.ts";
 import type { Fields } from "../job-fields.ts";
 import { readJob } from "../job.ts";
+import { readSeen } from "./check-show.ts";
 import { readIndicator } from "./read-indicator.ts";
 import type { OwnIndicator } from "./read-indicator.ts";
 import { readStep } from "./read-step.ts";
@@ -18,7 +19,17 @@ export const USUAL_PATH_CM = 6;
 /** Temperature when the document does not say [°C]: that of the constants. */
 export const USUAL_ROOM_C = 25;
 
-const KEYS = ["hardstand-flasks", "title", "about", "path", "temperature", "indicators", "flasks", "farm"];
+const KEYS = [
+  "hardstand-flasks",
+  "title",
+  "about",
+  "path",
+  "temperature",
+  "indicators",
+  "flasks",
+  "farm",
+  "seen",
+];
 const FLASK_KEYS = ["name", "shows", "start", "steps"];
 const START_KEYS = ["water", "volume"];
 const MOST_FLASKS = 12;
@@ -50,11 +61,16 @@ export function readDemo(document: unknown, context: FlaskContext): Read<Demo> {
   const flasks = readFlasks(top, extended, temperature_C, issues);
   const farm =
     top.get("farm") === undefined ? null : takeNested(readJob(top.get("farm"), context), "farm", issues);
+  const names = flasks?.map(({ name }) => name) ?? [];
+  const seen =
+    top.get("seen") === undefined || flasks === null
+      ? null
+      : readSeen(top.get("seen"), "seen", names, issues);
   if (issues.blocks || flasks === null) return { ok: false, issues: issues.all };
   const ownIndicators = own.map((one) => one.indicator);
   return {
     ok: true,
-    value: { title, about, path_cm, temperature_C, flasks, ownIndicators, farm },
+    value: { title, about, path_cm, temperature_C, flasks, ownIndicators, farm, seen },
     issues: issues.all,
   };
 }

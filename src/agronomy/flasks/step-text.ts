@@ -4,7 +4,7 @@ import type { Addition, Adjustment } from "./types.ts";
 /** What is measured in, in words: "0.8 mL of iron(III) chloride hexahydrate, 1 % w/v". */
 export function additionText({ substance, strengthText, amountText, medium }: Addition): string {
   const strength = strengthText === null ? "" : `, ${strengthText}`;
-  const kept = medium === null ? "" : ` (kept in ${medium.molPerL} mol/L ${medium.substance.name})`;
+  const kept = medium === null ? "" : ` (stock in ${medium.substance.name})`;
   return `${amountText} of ${substance.name}${strength}${kept}`;
 }
 

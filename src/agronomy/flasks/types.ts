@@ -4,6 +4,7 @@ import type { Water } from "../../water/index.ts";
 import type { TitledJob } from "../job.ts";
 import type { TradeData } from "../trade-data.ts";
 import type { SourceUsed } from "../types.ts";
+import type { SeenColours } from "./check-show.ts";
 import type { FlaskData, IndicatorRecord } from "./flask-data.ts";
 
 /** Everything a demonstration is read and computed with. */
@@ -100,6 +101,8 @@ export interface Demo {
   readonly ownIndicators: readonly IndicatorRecord[];
   /** The audience's own job, for "from flask to farm"; null when not given. */
   readonly farm: TitledJob | null;
+  /** Colours as they were seen at the show; null when none were given. */
+  readonly seen: SeenColours | null;
 }
 
 /** A colour with its figures and its name. */
