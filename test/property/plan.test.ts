@@ -138,10 +138,11 @@ function document({ readings, job, spray, strength, rate, dose }: Written): {
   };
 }
 
+/** The central answers of a job; ranges come from the same code with other numbers. */
 function planOf(job: object): Plan {
   const read = readJob(job, { trade: data.trade });
   if (!read.ok) throw new Error(JSON.stringify(read.issues));
-  const plan = planJob(read.value, data);
+  const plan = planJob(read.value, data, { draws: 0 });
   if (!plan.ok) throw new Error(JSON.stringify(plan.issues));
   return plan.value;
 }
