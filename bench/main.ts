@@ -11,9 +11,9 @@ const PAGE = "docs/benchmark.md";
 const FIGURES = /(<!-- figures -->\n)[\s\S]*(<!-- end of figures -->)/;
 
 async function main(args: readonly string[]): Promise<void> {
-  const [option, job] = args;
+  const [option, job, draws] = args;
   if (option === "--plan" && job !== undefined) {
-    console.log(JSON.stringify(planTwice(job)));
+    console.log(JSON.stringify(planTwice(job, Number(draws))));
     return;
   }
   const script = process.argv[1] ?? "";
@@ -21,7 +21,7 @@ async function main(args: readonly string[]): Promise<void> {
     solves: ourTimes(),
     general: generalTimes(),
     shares: [1, 3].map(sharesSolved),
-    plans: JOBS.map((one) => planTimes(script, one)),
+    plans: JOBS.flatMap((one) => [0, 500].map((count) => planTimes(script, one, count))),
     machine: `Node ${process.versions.node}, ${process.arch}, ${availableParallelism()} cores`,
   });
   console.log(measured);

@@ -68,13 +68,13 @@ export function tables({ solves, general, shares, plans, machine }: Measured): s
     ),
     "",
     ...table(
-      ["cold starts on varied tanks", "solved", "median, ms"],
+      ["cold starts on varied tanks", "solved", "mean, ms"],
       shares.flatMap(({ count, decades, ours: own, general: best, generalOwnSettings: plain }) => {
         const said = `each total × ${10 ** -decades} to ${10 ** decades}`;
         return [
-          row(`${said}: this solver`, `${own.solved} of ${count}`, two(own.median_ms)),
-          row(`${said}: general`, `${best.solved} of ${count}`, two(best.median_ms)),
-          row(`${said}: general, settings as it comes`, `${plain.solved} of ${count}`, two(plain.median_ms)),
+          row(`${said}: this solver`, `${own.solved} of ${count}`, two(own.mean_ms)),
+          row(`${said}: general`, `${best.solved} of ${count}`, two(best.mean_ms)),
+          row(`${said}: general, settings as it comes`, `${plain.solved} of ${count}`, two(plain.mean_ms)),
         ];
       }),
     ),
@@ -82,10 +82,11 @@ export function tables({ solves, general, shares, plans, machine }: Measured): s
     "### A whole plan",
     "",
     ...table(
-      ["job", "programmes", "first, ms", "second, ms", "first/second"],
+      ["job", "draws", "programmes", "first, ms", "second, ms", "first/second"],
       plans.map((one) =>
         row(
           one.job,
+          one.draws,
           one.programmes,
           two(one.first_ms),
           two(one.second_ms),

@@ -1,4 +1,4 @@
-import type { ActiveVerdict, Load, Plan, Programme } from "../../src/agronomy/index.ts";
+import type { ActiveVerdict, Load, Plan, Programme, Share } from "../../src/agronomy/index.ts";
 
 /** A figure at three figures, as it is kept; what is no figure stays as it is. */
 export function threeFigures<T>(value: T): T | number {
@@ -7,10 +7,15 @@ export function threeFigures<T>(value: T): T | number {
 
 const ids = (rules: readonly { readonly id: string }[]): string => rules.map((rule) => rule.id).join(", ");
 
+/** Free share with its range, as one line; null where it is not known. */
+function withRange({ free, low, high }: Share): string | null {
+  return free === null ? null : `${threeFigures(free)} (${threeFigures(low)} to ${threeFigures(high)})`;
+}
+
 function ofActive({ inTank, onLeaf, byClock, rules }: ActiveVerdict): object {
   return {
-    inTank: threeFigures(inTank.free),
-    onLeaf: threeFigures(onLeaf.free),
+    inTank: withRange(inTank),
+    onLeaf: withRange(onLeaf),
     onLeafWithSolid: threeFigures(onLeaf.withSolid?.free ?? null),
     onLeafWithoutSolid: threeFigures(onLeaf.withoutSolid?.free ?? null),
     halfLife_h: threeFigures(byClock.halfLife_h),
@@ -27,6 +32,7 @@ function ofProgramme(programme: Programme, index: number): object {
     dose_gPerL: threeFigures(programme.dose_gPerL),
     waterVolume_LPerHa: threeFigures(programme.waterVolume_LPerHa),
     meetsAim: programme.meetsAim,
+    confidence: threeFigures(programme.confidence),
     blocked: programme.blocked,
     pH: threeFigures(programme.tank.pH),
     inTank: share("inTank"),
