@@ -3,7 +3,11 @@ import type { Content } from "../units/index.ts";
 import type { ActiveForm, ActiveRecord } from "./data-types.ts";
 import { findActive, findActiveForm, findFormulation } from "./find.ts";
 import { describe, isMissing, openFields, textOf } from "./job-fields.ts";
-import type { Fields, IssueList, JobIssueCode } from "./job-fields.ts";
+import type { Fields, IssueList } from "./job-fields.ts";
+import { isOwnActive, readOwnActive } from "./job-own-active.ts";
+import { addUnknown } from "./job-unknown.ts";
+import { OWN_SOURCE, recordOfOwn } from "./own-active.ts";
+import type { OwnActive } from "./own-active.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { MixItem } from "./types.ts";
 
@@ -25,13 +29,31 @@ export function readMix(top: Fields, trade: TradeData, issues: IssueList): reado
     return null;
   }
   const items = list.map((entry: unknown, index) => readItem(entry, `mix[${index}]`, trade, issues));
-  return items.every((item) => item !== null) ? items : null;
+  if (!items.every((item) => item !== null)) return null;
+  sayRepeated(items, issues);
+  return items;
+}
+
+/** One name cannot stand for two actives entered by hand. */
+function sayRepeated(items: readonly MixItem[], issues: IssueList): void {
+  const first = new Map<string, OwnActive>();
+  for (const { own, path } of items) {
+    if (own === null) continue;
+    const known = first.get(own.id) ?? own;
+    first.set(own.id, known);
+    if (JSON.stringify(known) !== JSON.stringify(own))
+      issues.add("own-active-differs", `${path}.active`, {
+        received: own.name,
+        expected: "the same figures wherever this name stands",
+      });
+  }
 }
 
 function readItem(entry: unknown, path: string, trade: TradeData, issues: IssueList): MixItem | null {
   const fields = openFields(entry, path, KEYS, issues);
   if (fields === null) return null;
-  const active = readActive(fields, trade, issues);
+  const named = readActive(fields, trade, issues);
+  const active = named?.record ?? null;
   const form = active === null ? null : readForm(fields, active, issues);
   const content = isMissing(fields, "strength", "a quantity such as 360 g/L", issues)
     ? undefined
@@ -58,10 +80,18 @@ function readItem(entry: unknown, path: string, trade: TradeData, issues: IssueL
         content.per === "L" ? "a rate by volume, such as 2 L/ha" : "a rate by mass, such as 0.5 kg/ha",
     });
   }
-  if (active === null || content === undefined || rate === undefined || formulation === null) return null;
+  if (
+    named === null ||
+    active === null ||
+    content === undefined ||
+    rate === undefined ||
+    formulation === null
+  )
+    return null;
   const basis = basisOf(content, active, form, fields, issues);
   return {
     active: active.id,
+    own: named.own,
     form: form?.id ?? null,
     strength: { value: content.value, per: content.per, basis },
     rate,
@@ -72,30 +102,22 @@ function readItem(entry: unknown, path: string, trade: TradeData, issues: IssueL
   };
 }
 
-/** Says that a name is not in the data, with the nearest ones. */
-export function addUnknown(
-  code: JobIssueCode,
-  path: string,
-  received: string,
-  suggestions: readonly string[],
-  known: readonly string[],
-  issues: IssueList,
-): void {
-  issues.add(code, path, {
-    received,
-    expected: `one of: ${known.join("; ")}`,
-    ...(suggestions.length === 0
-      ? {}
-      : { hint: `Did you mean ${suggestions.map((one) => `“${one}”`).join(" or ")}?` }),
-  });
+interface NamedActive {
+  readonly record: ActiveRecord;
+  /** What the job says of it when it is entered by hand. */
+  readonly own: OwnActive | null;
 }
 
-function readActive(fields: Fields, trade: TradeData, issues: IssueList): ActiveRecord | null {
+function readActive(fields: Fields, trade: TradeData, issues: IssueList): NamedActive | null {
   if (isMissing(fields, "active", "the ISO common name of the active", issues)) return null;
+  if (isOwnActive(fields.get("active"))) {
+    const own = readOwnActive(fields.get("active"), fields.at("active"), trade, issues);
+    return own === null ? null : { record: recordOfOwn(own, trade), own };
+  }
   const text = textOf(fields, "active", issues);
   if (text === null) return null;
   const found = findActive(trade, text);
-  if (found.ok) return found.value;
+  if (found.ok) return { record: found.value, own: null };
   const known = trade.actives.map((active) => active.name);
   addUnknown("active-unknown", fields.at("active"), text, found.suggestions, known, issues);
   return null;
@@ -115,6 +137,11 @@ function readForm(fields: Fields, active: ActiveRecord, issues: IssueList): Acti
   }
   const found = findActiveForm(active, text);
   if (found.ok) return found.value;
+  if (active.source === OWN_SOURCE && active.ligand === null) {
+    const parts = { received: text, expected: "no form", hint: "A salt needs the acid constants: add pKa." };
+    issues.add("active-form-unknown", fields.at("form"), parts);
+    return null;
+  }
   addUnknown("active-form-unknown", fields.at("form"), text, found.suggestions, known, issues);
   return null;
 }
@@ -151,7 +178,10 @@ function basisOf(
   if (content.basis === null) {
     if (active.basis !== "active") {
       const expected = active.basis === "salt" ? `${received} salt` : `${received} ae, or ${received} salt`;
-      const hint = `Taken as ${active.basis}, as labels of ${active.name} usually count.`;
+      const hint =
+        active.source === OWN_SOURCE
+          ? `Taken as ${active.basis}.`
+          : `Taken as ${active.basis}, as labels of ${active.name} usually count.`;
       issues.add("strength-basis-assumed", path, { received, expected, hint, severity: "note" });
     }
     return active.basis;

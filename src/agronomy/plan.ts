@@ -7,10 +7,12 @@ import { drawInputs, USUAL_DRAWS } from "./bands/draws.ts";
 import { drawSetting } from "./bands/programme-draws.ts";
 import type { DrawSetting, ProgrammeDraws } from "./bands/programme-draws.ts";
 import { measureNext, rangeWidth, spreadOf } from "./bands/spread.ts";
-import { chemistryOn, USUAL_HUMIDITY } from "./chemistry.ts";
+import { USUAL_HUMIDITY } from "./chemistry.ts";
 import { finishProgramme } from "./finish-programme.ts";
 import type { FinishedProgramme } from "./finish-programme.ts";
 import { findConditioner } from "./find.ts";
+import { recordOfOwn } from "./own-active.ts";
+import { chemistryFor } from "./own-chemistry.ts";
 import { asPlanned, conditioned, lessWater, soughtFree } from "./programmes.ts";
 import type { Candidate, Draft, Setting } from "./programmes.ts";
 import { rankProgrammes } from "./ranking.ts";
@@ -52,7 +54,7 @@ export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Re
     water,
     mix: mix.value,
     temperature_C: job.spray.temperature_C ?? water.temperature_C,
-    chemistry: chemistryOn(data.thermo, job.spray.humidity ?? USUAL_HUMIDITY),
+    chemistry: chemistryFor(job, data, job.spray.humidity ?? USUAL_HUMIDITY),
     drawn: drawnFor(job, water, data.thermo, options.draws ?? USUAL_DRAWS),
     plannedMeets: false,
   };
@@ -154,7 +156,8 @@ function mixOf(job: Job, trade: TradeData): Read<readonly MixProduct[]> {
   const found: MixProduct[] = [];
   const issues: Issue[] = [];
   for (const item of job.mix) {
-    const active = trade.actives.find((a) => a.id === item.active);
+    const { own } = item;
+    const active = own === null ? trade.actives.find((a) => a.id === item.active) : recordOfOwn(own, trade);
     if (active === undefined) {
       issues.push({ code: "active-unknown", path: item.path, received: item.active, severity: "error" });
       continue;

@@ -9,7 +9,15 @@ import { chargeOf, onlyHydrogen, released } from "./released.ts";
 
 const data = new URL("../../data/", import.meta.url);
 const read = (name: string): unknown => JSON.parse(readFileSync(new URL(name, data), "utf8"));
-const FILES = ["actives", "conditioners", "rules", "formulations", "cautions", "dose-rules"] as const;
+const FILES = [
+  "actives",
+  "affinity-classes",
+  "conditioners",
+  "rules",
+  "formulations",
+  "cautions",
+  "dose-rules",
+] as const;
 const contents = Object.fromEntries(FILES.map((name) => [name, read(`${name}.json`)]));
 const trade = builtInTrade();
 
