@@ -106,8 +106,8 @@ export interface ActiveRecord extends Provenance {
   readonly forms: readonly ActiveForm[];
   readonly formulations: readonly string[];
   readonly typicalStrengths: readonly TypicalStrength[];
-  /** Active per area that handbooks print [g/ha, on the basis of the record]; not label advice. */
-  readonly typicalRate: { readonly low_gPerHa: number; readonly high_gPerHa: number } & Provenance;
+  /** Active per area that handbooks print [g/ha, on the basis of the record], not label advice; null: not known. */
+  readonly typicalRate: ({ readonly low_gPerHa: number; readonly high_gPerHa: number } & Provenance) | null;
   readonly waterSensitivities: readonly WaterSensitivity[];
   readonly halfLives: readonly HalfLife[];
   readonly rateLaw: RateLaw | null;

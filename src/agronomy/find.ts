@@ -6,7 +6,7 @@ import type {
   ConditionerRecord,
   FeedRecord,
 } from "./data-types.ts";
-import type { FormulationType, TradeData } from "./trade-data.ts";
+import type { AffinityClass, FormulationType, TradeData } from "./trade-data.ts";
 
 /** A record found by what a person wrote, or the likeliest meant. */
 export type Found<T> =
@@ -48,6 +48,14 @@ export function findActive(trade: TradeData, text: string): Found<ActiveRecord> 
       names: [a.name, a.id, ...a.synonyms, ...(a.cas === null ? [] : [a.cas])],
       value: a,
     })),
+  );
+}
+
+/** Finds an affinity class by name or synonym. */
+export function findAffinityClass(trade: TradeData, text: string): Found<AffinityClass> {
+  return lookUp(
+    text,
+    trade.affinityClasses.map((c) => ({ names: [c.name, c.id, ...c.synonyms], value: c })),
   );
 }
 

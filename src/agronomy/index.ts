@@ -17,6 +17,8 @@ export * from "./plan.ts";
 export * from "./ranking.ts";
 export type { FeedItem } from "./feed.ts";
 export type { OwnProduct } from "./own-product.ts";
+export type { OwnActive } from "./own-active.ts";
+export { standInSteps } from "./own-ligands.ts";
 export { sourceOf } from "./sources.ts";
 export { USUAL_DRAWS } from "./bands/draws.ts";
 export * from "./version.ts";

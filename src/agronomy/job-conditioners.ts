@@ -3,9 +3,9 @@ import { findConditioner } from "./find.ts";
 import type { FoundConditioner } from "./find.ts";
 import { describe, isMissing, openFields, textOf } from "./job-fields.ts";
 import type { Fields, IssueList } from "./job-fields.ts";
-import { addUnknown } from "./job-mix.ts";
 import { readDoseRange, readPriceOf } from "./job-doses.ts";
 import { isOwnProduct, readOwnProduct } from "./job-own-product.ts";
+import { addUnknown } from "./job-unknown.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { ConditionerChoice } from "./types.ts";
 

@@ -3,7 +3,11 @@ import type { Content, PerLitreOrKilogram } from "../units/index.ts";
 import type { ActiveForm, ActiveRecord } from "./data-types.ts";
 import { findActive, findActiveForm, findFormulation } from "./find.ts";
 import { describe, isMissing, openFields, textOf } from "./job-fields.ts";
-import type { Fields, IssueList, JobIssueCode } from "./job-fields.ts";
+import type { Fields, IssueList } from "./job-fields.ts";
+import { isOwnActive, readOwnActive } from "./job-own-active.ts";
+import { addUnknown } from "./job-unknown.ts";
+import { OWN_SOURCE, recordOfOwn } from "./own-active.ts";
+import type { OwnActive } from "./own-active.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { MixItem } from "./types.ts";
 
@@ -31,7 +35,24 @@ export function readMix(top: Fields, trade: TradeData, issues: IssueList): reado
     issues.add("list-empty", "mix", { received: "leaf feeds only", expected: "at least one active" });
     return null;
   }
-  return items.every((item) => item !== null) ? items : null;
+  if (!items.every((item) => item !== null)) return null;
+  sayRepeated(items, issues);
+  return items;
+}
+
+/** One name cannot stand for two actives entered by hand. */
+function sayRepeated(items: readonly MixItem[], issues: IssueList): void {
+  const first = new Map<string, OwnActive>();
+  for (const { own, path } of items) {
+    if (own === null) continue;
+    const known = first.get(own.id) ?? own;
+    first.set(own.id, known);
+    if (JSON.stringify(known) !== JSON.stringify(own))
+      issues.add("own-active-differs", `${path}.active`, {
+        received: own.name,
+        expected: "the same figures wherever this name stands",
+      });
+  }
 }
 
 /** True when an entry of the mix is a leaf feed. */
@@ -42,7 +63,8 @@ export function isFeed(entry: unknown): boolean {
 function readItem(entry: unknown, path: string, trade: TradeData, issues: IssueList): MixItem | null {
   const fields = openFields(entry, path, KEYS, issues);
   if (fields === null) return null;
-  const active = readActive(fields, trade, issues);
+  const named = readActive(fields, trade, issues);
+  const active = named?.record ?? null;
   const form = active === null ? null : readForm(fields, active, issues);
   const content = isMissing(fields, "strength", "a quantity such as 360 g/L", issues)
     ? undefined
@@ -70,10 +92,18 @@ function readItem(entry: unknown, path: string, trade: TradeData, issues: IssueL
     });
   }
   const mostRate = readMostRate(fields, rate, issues);
-  if (active === null || content === undefined || rate === undefined || formulation === null) return null;
+  if (
+    named === null ||
+    active === null ||
+    content === undefined ||
+    rate === undefined ||
+    formulation === null
+  )
+    return null;
   const basis = basisOf(content, active, form, fields, issues);
   return {
     active: active.id,
+    own: named.own,
     form: form?.id ?? null,
     strength: { value: content.value, per: content.per, basis },
     rate,
@@ -106,30 +136,22 @@ function readMostRate(
   return null;
 }
 
-/** Says that a name is not in the data, with the nearest ones. */
-export function addUnknown(
-  code: JobIssueCode,
-  path: string,
-  received: string,
-  suggestions: readonly string[],
-  known: readonly string[],
-  issues: IssueList,
-): void {
-  issues.add(code, path, {
-    received,
-    expected: `one of: ${known.join("; ")}`,
-    ...(suggestions.length === 0
-      ? {}
-      : { hint: `Did you mean ${suggestions.map((one) => `“${one}”`).join(" or ")}?` }),
-  });
+interface NamedActive {
+  readonly record: ActiveRecord;
+  /** What the job says of it when it is entered by hand. */
+  readonly own: OwnActive | null;
 }
 
-function readActive(fields: Fields, trade: TradeData, issues: IssueList): ActiveRecord | null {
+function readActive(fields: Fields, trade: TradeData, issues: IssueList): NamedActive | null {
   if (isMissing(fields, "active", "the ISO common name of the active", issues)) return null;
+  if (isOwnActive(fields.get("active"))) {
+    const own = readOwnActive(fields.get("active"), fields.at("active"), trade, issues);
+    return own === null ? null : { record: recordOfOwn(own, trade), own };
+  }
   const text = textOf(fields, "active", issues);
   if (text === null) return null;
   const found = findActive(trade, text);
-  if (found.ok) return found.value;
+  if (found.ok) return { record: found.value, own: null };
   const known = trade.actives.map((active) => active.name);
   addUnknown("active-unknown", fields.at("active"), text, found.suggestions, known, issues);
   return null;
@@ -149,6 +171,11 @@ function readForm(fields: Fields, active: ActiveRecord, issues: IssueList): Acti
   }
   const found = findActiveForm(active, text);
   if (found.ok) return found.value;
+  if (active.source === OWN_SOURCE && active.ligand === null) {
+    const parts = { received: text, expected: "no form", hint: "A salt needs the acid constants: add pKa." };
+    issues.add("active-form-unknown", fields.at("form"), parts);
+    return null;
+  }
   addUnknown("active-form-unknown", fields.at("form"), text, found.suggestions, known, issues);
   return null;
 }
@@ -185,7 +212,10 @@ function basisOf(
   if (content.basis === null) {
     if (active.basis !== "active") {
       const expected = active.basis === "salt" ? `${received} salt` : `${received} ae, or ${received} salt`;
-      const hint = `Taken as ${active.basis}, as labels of ${active.name} usually count.`;
+      const hint =
+        active.source === OWN_SOURCE
+          ? `Taken as ${active.basis}.`
+          : `Taken as ${active.basis}, as labels of ${active.name} usually count.`;
       issues.add("strength-basis-assumed", path, { received, expected, hint, severity: "note" });
     }
     return active.basis;

@@ -3,7 +3,7 @@ import { findConditioner } from "./find.ts";
 import { readDoseRange, readPriceOf } from "./job-doses.ts";
 import { describe, isMissing, openFields, textOf } from "./job-fields.ts";
 import type { Fields, IssueList } from "./job-fields.ts";
-import { addUnknown } from "./job-mix.ts";
+import { addUnknown } from "./job-unknown.ts";
 import { ownProductId, recordOfProduct } from "./own-product.ts";
 import type { Ingredient } from "./own-product.ts";
 import type { TradeData } from "./trade-data.ts";

@@ -76,6 +76,7 @@ test("a sound job reads without a word, in internal units", () => {
     {
       active: "glyphosate",
       form: "isopropylammonium",
+      own: null,
       strength: { value: 360, per: "L", basis: "acid equivalent" },
       rate: { value: 2, per: "L" },
       formulation: "SL",

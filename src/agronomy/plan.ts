@@ -4,11 +4,13 @@ import type { Issue, Read } from "../units/index.ts";
 import { alkalinity_mgPerL_asCaCO3, completeWater, hardness_mgPerL_asCaCO3 } from "../water/index.ts";
 import type { Water } from "../water/index.ts";
 import { USUAL_DRAWS } from "./bands/draws.ts";
-import { chemistryOn, USUAL_HUMIDITY } from "./chemistry.ts";
+import { USUAL_HUMIDITY } from "./chemistry.ts";
 import { feedConcentration_molPerL, solubility_gPerL } from "./feed.ts";
 import type { MixFeed } from "./feed.ts";
 import { findConditioner } from "./find.ts";
 import { asPlanned, conditioned, freeIn, lessWater } from "./programmes.ts";
+import { recordOfOwn } from "./own-active.ts";
+import { chemistryFor } from "./own-chemistry.ts";
 import type { Candidate, Draft, Setting } from "./programmes.ts";
 import { drawnFor, finishSurely, uncertaintyOf } from "./plan-draws.ts";
 import type { OfDraft } from "./plan-draws.ts";
@@ -58,7 +60,7 @@ export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Re
     mix: mix.value,
     feeds: feedsOf(job, data.trade),
     temperature_C: job.spray.temperature_C ?? water.temperature_C,
-    chemistry: chemistryOn(data.thermo, job.spray.humidity ?? USUAL_HUMIDITY),
+    chemistry: chemistryFor(job, data, job.spray.humidity ?? USUAL_HUMIDITY),
     drawn: drawnFor(job, job.water, water, data.thermo, count),
     plannedMeets: false,
   };
@@ -122,7 +124,8 @@ function mixOf(job: Job, trade: TradeData): Read<readonly MixProduct[]> {
   const found: MixProduct[] = [];
   const issues: Issue[] = [];
   for (const item of job.mix) {
-    const active = trade.actives.find((a) => a.id === item.active);
+    const { own } = item;
+    const active = own === null ? trade.actives.find((a) => a.id === item.active) : recordOfOwn(own, trade);
     if (active === undefined) {
       issues.push({ code: "active-unknown", path: item.path, received: item.active, severity: "error" });
       continue;

@@ -1,4 +1,5 @@
 import actives from "../../data/actives.json" with { type: "json" };
+import affinityClasses from "../../data/affinity-classes.json" with { type: "json" };
 import cautions from "../../data/cautions.json" with { type: "json" };
 import conditioners from "../../data/conditioners.json" with { type: "json" };
 import doseRules from "../../data/dose-rules.json" with { type: "json" };
@@ -118,10 +119,27 @@ export interface OtherForm extends Provenance {
   readonly evidence: Evidence;
 }
 
+/** A class of affinity for metals, and the measured chemistry that stands in for actives of it entered by hand. */
+export interface AffinityClass extends Provenance {
+  readonly id: string;
+  readonly name: string;
+  readonly synonyms: readonly string[];
+  /** Ligand of the thermodynamic data that stands in; null: nothing is computed. */
+  readonly ligand: string | null;
+  /** What the stand-in is called; null without one. */
+  readonly standIn: string | null;
+  /** How many acid constants an active of this class may give; null: any number. */
+  readonly acids: { readonly least: number; readonly most: number } | null;
+  /** Half-width of the borrowed metal constants [log10 K]; null without a stand-in. */
+  readonly halfWidth_logK: number | null;
+  readonly note: string;
+}
+
 /** Everything the trade knows: actives, conditioners, leaf feeds, rules, formulations, cautions and published doses. */
 export interface TradeData {
   readonly version: string;
   readonly actives: readonly ActiveRecord[];
+  readonly affinityClasses: readonly AffinityClass[];
   readonly conditioners: readonly ConditionerRecord[];
   readonly feeds: readonly FeedRecord[];
   readonly rules: readonly RuleRecord[];
@@ -142,6 +160,7 @@ export function builtInTrade(): TradeData {
   return {
     version: TRADE_DATA_VERSION,
     actives: actives.actives as unknown as readonly ActiveRecord[],
+    affinityClasses: affinityClasses.classes,
     conditioners: conditioners.conditioners as unknown as readonly ConditionerRecord[],
     feeds: feeds.feeds as unknown as readonly FeedRecord[],
     rules: rules.rules as unknown as readonly RuleRecord[],

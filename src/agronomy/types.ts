@@ -1,5 +1,6 @@
 import type { FeedItem } from "./feed.ts";
 import type { OwnProduct } from "./own-product.ts";
+import type { OwnActive } from "./own-active.ts";
 import type { Issue } from "../units/index.ts";
 import type { Assumption, WaterTest } from "../water/index.ts";
 
@@ -11,8 +12,10 @@ export type Place = "in the tank" | "on the leaf";
 
 /** One product of the planned tank. */
 export interface MixItem {
-  /** Id of the active in the data set. */
+  /** Id of the active in the data set, or of the one entered by hand. */
   readonly active: string;
+  /** The active when the job describes it; null for one of the data set. */
+  readonly own: OwnActive | null;
   /** Id of the salt or ester; null when the active has only one form or it was not stated. */
   readonly form: string | null;
   /** Content of active [g per L for liquids, g per kg for solids], on the basis named. */

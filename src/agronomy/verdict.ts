@@ -224,7 +224,7 @@ function solidsOf(equilibrium: Equilibrium): readonly SolidAmount[] {
 /** Why a share cannot be computed, or what it rests on; null when measured constants exist. */
 function bindingWhy(active: TankActive): { readonly known: boolean; readonly why: string | null } {
   const { active: record, form } = active.product;
-  if (form?.dissociates === false)
+  if (form?.dissociates === false && form.acidEquivalent < 1)
     return { known: false, why: `The ${form.name} does not ionise in the tank: nothing for metals to bind.` };
   if (active.component === null || record.binding === "none") {
     return { known: false, why: record.bindingNote ?? "No published binding constants: not known." };

@@ -19,6 +19,31 @@ export const JOB_WORDING: Readonly<Record<string, Wording>> = {
     mend: "Write “hardstand: 1” at the top.",
   },
   "active-unknown": { say: "No active of this name is in the data.", mend: "Use the ISO common name." },
+  "active-in-data": {
+    say: "This active is in the data, which know more of it.",
+    mend: "Name it in one word, as expected.",
+  },
+  "own-active-limits": {
+    say: "This active is entered by hand; the answer leaves open what was not given.",
+    mend: "Add what the safety data sheet tells.",
+  },
+  "own-active-differs": {
+    say: "This name is entered twice with other figures.",
+    mend: "Give both the same figures, or two names.",
+  },
+  "affinity-class-unknown": {
+    say: "There is no class of affinity of this name.",
+    mend: "Use one of the classes named, or leave it out.",
+  },
+  "acid-constant-unusable": {
+    say: "These are not acid constants.",
+    mend: "Write pKa as a number or a list of numbers.",
+  },
+  "acid-constants-do-not-fit": {
+    say: "The number of acid constants does not fit the class of affinity.",
+    mend: "Give as many as expected, or leave pKa out.",
+  },
+  "half-lives-repeat-ph": { say: "Two half-lives stand at one pH.", mend: "Keep one of them." },
   "active-form-unknown": {
     say: "This active has no such salt or ester in the data.",
     mend: "Use one of the forms named.",

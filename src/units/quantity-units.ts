@@ -218,6 +218,7 @@ export const QUANTITY_TABLES = {
   ),
   share: (unit: string): QuantityUnit | null =>
     unit === "%" || unit === "percent" ? { factor: 0.01 } : null,
+  "molar mass": plain({ "g/mol": 1, "kg/mol": 1000, da: 1, u: 1 }),
 } as const satisfies Readonly<Record<string, Table>>;
 
 /** Litres or kilograms in the pack a price is for ("/20 kg", "/L"); null when the text names neither. */
@@ -245,4 +246,5 @@ export const QUANTITY_UNITS = {
   content: ["g/L", "g/kg", "% w/w", "% w/v", "lb/US gal"],
   dose: ["g/L", "kg/100 L", "L/100 L", "% w/v", "% v/v", "lb/100 US gal"],
   share: ["%"],
+  "molar mass": ["g/mol"],
 } as const satisfies Readonly<Record<keyof typeof QUANTITY_TABLES, readonly string[]>>;

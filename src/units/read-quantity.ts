@@ -51,6 +51,8 @@ export interface QuantityOf {
   price: PerLitreOrKilogram;
   /** 0–1. */
   share: number;
+  /** g/mol. */
+  "molar mass": number;
 }
 
 /** Kind of quantity. */
@@ -101,6 +103,7 @@ const READERS: {
   },
   price: readPrice,
   share: readShare,
+  "molar mass": scalar("molar mass"),
 };
 
 function scalar(dimension: keyof typeof QUANTITY_TABLES) {

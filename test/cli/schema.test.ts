@@ -91,6 +91,20 @@ const GOOD: readonly (readonly [string, Change])[] = [
   ["a reading that was not measured", set("water/readings/0/value", null)],
   ["a reading as a limit", set("water/readings/0/value", "<5")],
   ["a water without a name", set("water/source", undefined)],
+  [
+    "an active entered by hand",
+    set("mix/0/active", { name: "testamine", "molar mass": "312.41 g/mol", pKa: 3.1 }),
+  ],
+  [
+    "an active entered by hand with all that can be said",
+    set("mix/0/active", {
+      name: "testamine",
+      "molar mass": "312 g/mol",
+      pKa: [2.3, 5.9, 10.1],
+      "affinity class": "aminophosphonate",
+      "half-lives": [{ pH: 7, "half-life": "30 h", temperature: "25 °C" }],
+    }),
+  ],
   ["a product with name and price", set("mix/0/name", "shed drum")],
   ["a strength as salt", set("mix/0/strength", "480 g/L salt")],
   [
@@ -150,6 +164,14 @@ const BAD: readonly (readonly [string, Change])[] = [
   ["a leaf feed without a rate", set("mix/1", { feed: "zinc sulfate" })],
   ["a strange key in a leaf feed", set("mix/1", { feed: "zinc sulfate", rate: "1 kg/ha", price: "3 /kg" })],
   ["conditioners as a text", set("conditioners", "all")],
+  ["an active entered without a molar mass", set("mix/0/active", { name: "testamine" })],
+  ["an active entered with a bare molar mass", set("mix/0/active", { name: "t", "molar mass": 300 })],
+  ["a strange key in an active", set("mix/0/active", { name: "t", "molar mass": "300 g/mol", pka: 3 })],
+  ["a pKa beyond water", set("mix/0/active", { name: "t", "molar mass": "300 g/mol", pKa: 19 })],
+  [
+    "a half-life without its pH",
+    set("mix/0/active", { name: "t", "molar mass": "300 g/mol", "half-lives": [{ "half-life": "3 h" }] }),
+  ],
   ["a conditioner without a chemistry", set("conditioners/0/chemistry", undefined)],
   ["a bare price", set("conditioners/0/price", 0.55)],
   ["a strange key in a conditioner", set("conditioners/0/cost", "1 /kg")],

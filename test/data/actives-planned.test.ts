@@ -24,7 +24,7 @@ const water = {
 function jobOf(active: ActiveRecord, form: string | undefined): Record<string, unknown> {
   const strength = active.typicalStrengths[0];
   if (strength === undefined) throw new Error(`no strength for ${active.id}`);
-  const rate = Math.max(0.01, Math.round((active.typicalRate.low_gPerHa / strength.low) * 100) / 100);
+  const rate = Math.max(0.01, Math.round(((active.typicalRate?.low_gPerHa ?? 0) / strength.low) * 100) / 100);
   return {
     hardstand: 1,
     water,

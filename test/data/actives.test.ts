@@ -64,7 +64,9 @@ describe("actives", () => {
   it.each(trade.actives.map((a) => [a.id, a] as const))(
     "%s: ranges are ranges, and each strength is of a formulation it is sold as",
     (_id, active) => {
-      expect(active.typicalRate.high_gPerHa).toBeGreaterThanOrEqual(active.typicalRate.low_gPerHa);
+      expect(active.typicalRate?.high_gPerHa).toBeGreaterThanOrEqual(
+        active.typicalRate?.low_gPerHa ?? Infinity,
+      );
       expect(active.typicalStrengths.length).toBeGreaterThan(0);
       for (const strength of active.typicalStrengths) {
         expect(active.formulations).toContain(strength.formulation);

@@ -11,6 +11,7 @@ const data = new URL("../../data/", import.meta.url);
 const read = (name: string): unknown => JSON.parse(readFileSync(new URL(name, data), "utf8"));
 const FILES = [
   "actives",
+  "affinity-classes",
   "conditioners",
   "feeds",
   "rules",
