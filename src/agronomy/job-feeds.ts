@@ -5,7 +5,8 @@ import type { FeedItem } from "./feed.ts";
 import { findFeed } from "./find.ts";
 import { describe, isMissing, openFields, textOf } from "./job-fields.ts";
 import type { Fields, IssueList } from "./job-fields.ts";
-import { addUnknown, isFeed } from "./job-mix.ts";
+import { isFeed } from "./job-mix.ts";
+import { addUnknown } from "./job-unknown.ts";
 import type { TradeData } from "./trade-data.ts";
 
 const KEYS = ["feed", "form", "strength", "rate", "name"];
