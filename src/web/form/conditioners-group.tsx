@@ -2,6 +2,7 @@ import type { ReactElement } from "react";
 import { choiceOf } from "../engine/messages.ts";
 import { blankConditioner } from "../job/draft.ts";
 import type { ConditionerRow } from "../job/draft.ts";
+import { AsWritten } from "./as-written.tsx";
 import { fieldId, focusSoon, useForm } from "./form-context.ts";
 import { SelectField } from "./fields.tsx";
 import { QuantityField } from "./quantity-field.tsx";
@@ -55,6 +56,14 @@ export function ConditionersGroup(): ReactElement {
         <>
           {draft.conditioners.map((row, index) => (
             <Conditioner key={row.key} row={row} index={index} />
+          ))}
+          {draft.ownProducts.map((row, i) => (
+            <AsWritten
+              key={row.key}
+              row={row}
+              path={`conditioners[${String(draft.conditioners.length + i)}]`}
+              kept="ownProducts"
+            />
           ))}
           <button
             type="button"

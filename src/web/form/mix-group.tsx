@@ -2,6 +2,7 @@ import type { ReactElement } from "react";
 import { choiceOf } from "../engine/messages.ts";
 import { blankProduct } from "../job/draft.ts";
 import type { Draft, MixRow } from "../job/draft.ts";
+import { AsWritten } from "./as-written.tsx";
 import { fieldId, focusSoon, useForm } from "./form-context.ts";
 import { SelectField } from "./fields.tsx";
 import { QuantityField } from "./quantity-field.tsx";
@@ -24,6 +25,9 @@ export function MixGroup(): ReactElement {
     >
       {draft.mix.map((row, index) => (
         <Product key={row.key} row={row} index={index} />
+      ))}
+      {draft.feeds.map((row, i) => (
+        <AsWritten key={row.key} row={row} path={`mix[${String(draft.mix.length + i)}]`} kept="feeds" />
       ))}
       <IssueList issues={general} />
       <button

@@ -41,6 +41,12 @@ export interface ConditionerRow {
   readonly mostDose: string;
 }
 
+/** An entry of a file that the form has no boxes for, such as a leaf feed: kept as written. */
+export interface WrittenRow {
+  readonly key: string;
+  readonly document: Readonly<Record<string, unknown>>;
+}
+
 /** Where a draft came from, so that a sample stays labelled as one. */
 export type Origin = "sample" | "file" | "own";
 
@@ -65,9 +71,13 @@ export interface Draft {
     readonly jar: Typed;
   };
   readonly mix: readonly MixRow[];
+  /** Leaf feeds of the mix; they follow the products in the document. */
+  readonly feeds: readonly WrittenRow[];
   /** False: the built-in chemistries in common use are tried and the rows rest. */
   readonly listsConditioners: boolean;
   readonly conditioners: readonly ConditionerRow[];
+  /** Conditioners described by their labels; they follow the rows in the document. */
+  readonly ownProducts: readonly WrittenRow[];
   readonly aim: { readonly freeShare: string; readonly confidence: string; readonly where: string };
   /** "yes", "no" or "" for not said. */
   readonly volatilityRules: string;
@@ -146,8 +156,10 @@ export function blankDraft(): Draft {
       jar: blank("L"),
     },
     mix: [blankProduct()],
+    feeds: [],
     listsConditioners: false,
     conditioners: [],
+    ownProducts: [],
     aim: { freeShare: "0.95", confidence: "0.9", where: "on the leaf" },
     volatilityRules: "",
   };

@@ -1,5 +1,5 @@
 import { blank, blankDraft, blankProduct, newKey } from "./draft.ts";
-import type { ConditionerRow, Draft, MixRow, Origin, ReadingRow, Typed } from "./draft.ts";
+import type { ConditionerRow, Draft, MixRow, Origin, ReadingRow, Typed, WrittenRow } from "./draft.ts";
 import { splitTyped } from "./to-document.ts";
 
 type Loose = Readonly<Record<string, unknown>>;
@@ -15,7 +15,11 @@ export function draftOf(document: unknown, origin: Origin): Draft {
   const aim = record(job["aim"]);
   const empty = blankDraft();
   const conditioners = job["conditioners"];
-  const mix = list(job["mix"]).map(productRow);
+  const isFeed = (entry: unknown): boolean => "feed" in record(entry);
+  const isOwn = (entry: unknown): boolean => "product" in record(entry);
+  const mix = list(job["mix"])
+    .filter((entry) => !isFeed(entry))
+    .map(productRow);
   return {
     origin,
     title: text(job["title"]),
@@ -36,8 +40,12 @@ export function draftOf(document: unknown, origin: Origin): Draft {
       jar: quantity(spray["jar"], empty.spray.jar.unit),
     },
     mix: mix.length > 0 ? mix : [blankProduct()],
+    feeds: list(job["mix"]).filter(isFeed).map(writtenRow),
     listsConditioners: conditioners !== undefined,
-    conditioners: list(conditioners).map(conditionerRow),
+    conditioners: list(conditioners)
+      .filter((entry) => !isOwn(entry))
+      .map(conditionerRow),
+    ownProducts: list(conditioners).filter(isOwn).map(writtenRow),
     aim: {
       freeShare: text(aim["free share"]),
       confidence: text(aim["confidence"]),
@@ -81,6 +89,10 @@ function conditionerRow(entry: unknown): ConditionerRow {
     leastDose: text(conditioner["least dose"]),
     mostDose: text(conditioner["most dose"]),
   };
+}
+
+function writtenRow(entry: unknown): WrittenRow {
+  return { key: newKey(), document: record(entry) };
 }
 
 function quantity(value: unknown, usualUnit: string): Typed {

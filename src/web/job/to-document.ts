@@ -48,18 +48,21 @@ export function documentOf(draft: Draft): JobDocument {
       "holding time": quantityText(spray.holdingTime),
       jar: quantityText(spray.jar),
     }),
-    mix: draft.mix.map(productOf),
+    mix: [...draft.mix.map(productOf), ...draft.feeds.map((row) => row.document)],
     ...(draft.listsConditioners
       ? {
-          conditioners: draft.conditioners.map((row) =>
-            withoutBlanks({
-              chemistry: row.chemistry,
-              form: row.form,
-              price: quantityText(row.price),
-              "least dose": row.leastDose,
-              "most dose": row.mostDose,
-            }),
-          ),
+          conditioners: [
+            ...draft.conditioners.map((row) =>
+              withoutBlanks({
+                chemistry: row.chemistry,
+                form: row.form,
+                price: quantityText(row.price),
+                "least dose": row.leastDose,
+                "most dose": row.mostDose,
+              }),
+            ),
+            ...draft.ownProducts.map((row) => row.document),
+          ],
         }
       : {}),
     aim: withoutBlanks({ "free share": aim.freeShare, confidence: aim.confidence, where: aim.where }),
