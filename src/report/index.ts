@@ -5,6 +5,7 @@ export * from "./figures.ts";
 export * from "./plan-html.ts";
 export * from "./plan-text.ts";
 export * from "./sheet-text.ts";
+export { uncertaintySentences } from "./uncertainty-words.ts";
 export * from "./water-text.ts";
 export * from "./wording.ts";
 export { flasksHtml } from "./flasks-html.ts";

@@ -13,8 +13,9 @@ interface BottomBarProps {
 /** On a phone: the two figures that matter, and the way to the next group. */
 export function BottomBar({ planned, picked, waiting }: BottomBarProps): ReactElement {
   const next = useNextSection();
-  const now = planned === null ? null : leastFreeOf(planned.plan.actives, planned.aim.where);
-  const then = planned === null || picked === null ? null : leastFreeOf(picked.actives, planned.aim.where);
+  const now = planned === null ? null : leastFreeOf(planned.plan.actives, planned.job.aim.where);
+  const then =
+    planned === null || picked === null ? null : leastFreeOf(picked.actives, planned.job.aim.where);
   return (
     <nav className="bottom-bar" aria-label="Result and next group">
       <p className={waiting ? "stale" : undefined}>

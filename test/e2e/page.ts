@@ -38,7 +38,7 @@ export async function setStage(): Promise<Stage> {
     open: async (width, height) => {
       const page = await (await browser.newContext({ viewport: { width, height } })).newPage();
       await page.goto(server.address);
-      await page.waitForSelector('[data-state="done"]');
+      await page.waitForSelector('[data-state="done"]', { timeout: 90_000 });
       return page;
     },
     close: async () => {

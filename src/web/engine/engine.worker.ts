@@ -1,7 +1,7 @@
 import { builtInTrade, findFormulation, planJob, readJob } from "../../agronomy/index.ts";
-import type { TradeData } from "../../agronomy/index.ts";
+import type { Plan, TradeData } from "../../agronomy/index.ts";
 import { builtInThermo } from "../../chem/index.ts";
-import { cardHtml, fillCard, wordIssue } from "../../report/index.ts";
+import { cardHtml, fillCard, uncertaintySentences, wordIssue } from "../../report/index.ts";
 import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
@@ -66,7 +66,12 @@ function answer(request: Extract<EngineRequest, { type: "plan" }>): EngineReply 
     const cards = read.value.programmes.map(
       (p) => [p.id, cardHtml(fillCard(read.value, { ...facts, programme: p.id }))] as const,
     );
-    planned = { plan: read.value, aim: job.value.aim, cards: Object.fromEntries(cards) };
+    planned = {
+      plan: read.value,
+      job: job.value,
+      certainty: certaintyOf(read.value),
+      cards: Object.fromEntries(cards),
+    };
   }
   return {
     type: "plan",
@@ -75,6 +80,12 @@ function answer(request: Extract<EngineRequest, { type: "plan" }>): EngineReply 
     planned,
     elapsed_ms: performance.now() - started,
   };
+}
+
+function certaintyOf({ uncertainty, programmes }: Plan): readonly string[] {
+  if (uncertainty === null) return [];
+  const about = programmes.find(({ id }) => id === uncertainty.about.programme);
+  return uncertaintySentences(uncertainty, about?.name ?? "");
 }
 
 /** The day here and now, as an ISO date. */

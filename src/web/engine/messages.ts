@@ -93,8 +93,10 @@ export type EngineRequest =
 /** A finished plan with what was made from it. */
 export interface Planned {
   readonly plan: Plan;
-  /** The aim the plan was made for. */
-  readonly aim: Job["aim"];
+  /** The job the plan was made for. */
+  readonly job: Job;
+  /** What the ranges are and what they rest on, as sentences. */
+  readonly certainty: readonly string[];
   /** Fill cards by programme id, each a page of HTML. Made by the engine, so that the page carries none of its data. */
   readonly cards: Readonly<Record<string, string>>;
 }

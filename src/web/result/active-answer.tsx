@@ -1,8 +1,11 @@
 import type { ReactElement } from "react";
 import type { ActiveVerdict, DryingStep, Share, TankState } from "../../agronomy/index.ts";
+import { DryingPicture } from "./drying-picture.tsx";
 import { Evidence, Rule, SourceLink } from "./evidence.tsx";
 import { fillOf, Swatch } from "./patterns.tsx";
 import type { Fill } from "./patterns.tsx";
+import { SumList } from "./sum-list.tsx";
+import { clockSum } from "./sums.ts";
 import { SharePicture } from "./share-picture.tsx";
 import {
   clockWords,
@@ -19,12 +22,15 @@ interface ActiveAnswerProps {
   readonly verdict: ActiveVerdict;
   readonly path: readonly DryingStep[];
   readonly tank: TankState;
+  readonly holdingTime_h: number | null;
   /** Keeps ids apart when the same active is shown for two programmes. */
   readonly idPrefix: string;
 }
 
 /** The three answers for one active, side by side and never blended. */
-export function ActiveAnswer({ verdict, path, tank, idPrefix }: ActiveAnswerProps): ReactElement {
+export function ActiveAnswer(props: ActiveAnswerProps): ReactElement {
+  const { verdict, path, tank, holdingTime_h, idPrefix } = props;
+  const clock = clockSum(verdict.byClock, holdingTime_h);
   const ends = endsWords(verdict.onLeaf, verdict.name);
   const strongest = path.at(-1)?.factor;
   const id = `${idPrefix}-${verdict.active}`;
@@ -55,6 +61,7 @@ export function ActiveAnswer({ verdict, path, tank, idPrefix }: ActiveAnswerProp
         {verdict.byClock.intact !== null && verdict.byClock.why !== null && (
           <p className="about">{verdict.byClock.why}</p>
         )}
+        {clock !== null && <SumList summary="How it was worked out" sums={[clock]} />}
       </div>
       {verdict.rules.length > 0 && (
         <ul className="rules">
@@ -63,7 +70,7 @@ export function ActiveAnswer({ verdict, path, tank, idPrefix }: ActiveAnswerProp
           ))}
         </ul>
       )}
-      <Numbers verdict={verdict} path={path} tank={tank} />
+      <Numbers id={id} verdict={verdict} path={path} tank={tank} />
     </article>
   );
 }
@@ -124,8 +131,13 @@ function Legend({ verdict, unsure }: { verdict: ActiveVerdict; unsure: boolean }
   );
 }
 
+interface NumbersProps extends Pick<ActiveAnswerProps, "verdict" | "path" | "tank"> {
+  readonly id: string;
+}
+
 /** The figures behind the picture, as tables. */
-function Numbers({ verdict, path, tank }: Omit<ActiveAnswerProps, "idPrefix">): ReactElement {
+function Numbers(props: NumbersProps): ReactElement {
+  const { id, verdict, path, tank } = props;
   const rows: readonly (readonly [string, Pick<Share, "free" | "heldBy"> | null])[] = [
     ["in the tank", verdict.inTank],
     ["on the leaf, central", verdict.onLeaf],
@@ -173,7 +185,12 @@ function Numbers({ verdict, path, tank }: Omit<ActiveAnswerProps, "idPrefix">): 
           </tbody>
         </table>
       </div>
-      {verdict.onLeaf.free !== null && <DryingTable verdict={verdict} path={path} />}
+      {verdict.onLeaf.free !== null && (
+        <>
+          <DryingPicture id={`${id}-drying`} active={verdict.active} name={verdict.name} path={path} />
+          <DryingTable verdict={verdict} path={path} />
+        </>
+      )}
     </details>
   );
 }

@@ -1,13 +1,31 @@
 import type { ReactElement } from "react";
-import type { Programme } from "../../agronomy/index.ts";
+import type { Job, Programme } from "../../agronomy/index.ts";
 import type { Planned } from "../engine/messages.ts";
+import { DotRow } from "./dots.tsx";
 import { Evidence } from "./evidence.tsx";
-import { costWords, inHundred, leastFreeOf } from "./words.ts";
+import { costWords, inHundred, leastFreeOf, sureWords } from "./words.ts";
 import { programmeWords } from "./ways-out.tsx";
+
+/** How sure the aim is met, in a sentence and in dots that can be counted. */
+function Sure({ programme, aim }: { programme: Programme; aim: Job["aim"] }): ReactElement | null {
+  const { confidence } = programme;
+  const sure = sureWords(confidence);
+  if (confidence === null || sure === null) return null;
+  return (
+    <>
+      <p>
+        In {sure} cases that fit what you know, at least {inHundred(aim.freeShare)} in 100 stays free{" "}
+        {aim.where}.
+      </p>
+      <DotRow share={confidence} />
+    </>
+  );
+}
 
 /** The answer at a glance: what is free as planned and with the row picked, each with its figure first. */
 export function AnswerLine({ planned, picked }: { planned: Planned; picked: Programme }): ReactElement {
-  const { plan, aim } = planned;
+  const { plan, job } = planned;
+  const { aim } = job;
   const before = leastFreeOf(plan.actives, aim.where);
   const after = leastFreeOf(picked.actives, aim.where);
   const several = plan.actives.length > 1;
@@ -26,6 +44,7 @@ export function AnswerLine({ planned, picked }: { planned: Planned; picked: Prog
           {costWords(picked.cost.perHa)} <Evidence of="computed" />
         </p>
       )}
+      <Sure programme={picked} aim={aim} />
       {picked.kind === "none" && plan.chosen === null && <p>Nothing tried meets the aim.</p>}
     </div>
   );

@@ -4,7 +4,7 @@ import { inHundred, leastFreeOf } from "./words.ts";
 import { programmeWords } from "./ways-out.tsx";
 
 /** The result in two short sentences, for a screen reader and for the top of the page. */
-export function headline({ plan, aim }: Planned, picked: Programme): string {
+export function headline({ plan, job: { aim } }: Planned, picked: Programme): string {
   const before = leastFreeOf(plan.actives, aim.where);
   const first =
     before === null

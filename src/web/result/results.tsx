@@ -6,8 +6,12 @@ import { Section } from "../form/section.tsx";
 import { ActiveAnswer } from "./active-answer.tsx";
 import { CardSection } from "./card-section.tsx";
 import { AnswerLine } from "./answer-line.tsx";
+import { Certainty } from "./certainty.tsx";
+import { CostPicture } from "./cost-picture.tsx";
 import { Cautions, Jar, LoadTable, Order } from "./filling.tsx";
 import { shortCitation, SourcesContext } from "./sources-context.ts";
+import { SumList } from "./sum-list.tsx";
+import { fillingSums, hardnessSum } from "./sums.ts";
 import { Sources, WaterFacts } from "./water-facts.tsx";
 import { programmeWords, WaysOut } from "./ways-out.tsx";
 
@@ -20,7 +24,8 @@ interface ResultsProps {
 
 /** Everything that follows from the job. */
 export function Results({ planned, picked, onPick, sampleNote }: ResultsProps): ReactElement {
-  const { plan, aim } = planned;
+  const { plan, job } = planned;
+  const { aim } = job;
   const nothingAdded = plan.programmes.find((programme) => programme.kind === "none");
   const { order, loads, jar, cautions } = picked.filling;
   const pickedWords = programmeWords(picked);
@@ -40,12 +45,14 @@ export function Results({ planned, picked, onPick, sampleNote }: ResultsProps): 
             verdict={verdict}
             path={nothingAdded?.path ?? []}
             tank={plan.tank}
+            holdingTime_h={job.spray.holdingTime_h}
           />
         ))}
       </Section>
       <Section id="section-ways" title="Ways out">
         {plan.chosen === null && <p className="message message-warning">Nothing tried meets the aim.</p>}
         <WaysOut programmes={plan.programmes} aim={aim} picked={picked.id} onPick={onPick} />
+        <CostPicture programmes={plan.programmes} aim={aim} picked={picked.id} />
         {picked.kind !== "none" && (
           <details className="with-picked">
             <summary>The three answers with {pickedWords}</summary>
@@ -56,10 +63,14 @@ export function Results({ planned, picked, onPick, sampleNote }: ResultsProps): 
                 verdict={verdict}
                 path={picked.path}
                 tank={picked.tank}
+                holdingTime_h={job.spray.holdingTime_h}
               />
             ))}
           </details>
         )}
+      </Section>
+      <Section id="section-certainty" title="How sure">
+        <Certainty uncertainty={plan.uncertainty} words={planned.certainty} />
       </Section>
       <Section id="section-order" title="Filling order" lead={`For: ${pickedWords}.`}>
         <Order order={order} />
@@ -72,12 +83,14 @@ export function Results({ planned, picked, onPick, sampleNote }: ResultsProps): 
       </Section>
       <Section id="section-loads" title="Loads" lead={`For: ${pickedWords}.`}>
         <LoadTable loads={loads} />
+        <SumList summary="How these were worked out" sums={fillingSums(job, picked)} />
         <h4>Jar test</h4>
         <Jar jar={jar} />
       </Section>
       <CardSection card={planned.cards[picked.id] ?? null} />
       <Section id="section-water-facts" title="The water, checked">
         <WaterFacts water={plan.water} />
+        <SumList summary="How the hardness was worked out" sums={[hardnessSum(plan)]} />
       </Section>
       <Section id="section-sources" title="Sources" lead="Exactly those this result rests on.">
         <details>

@@ -2,7 +2,7 @@ import { useState } from "react";
 import type { ReactElement } from "react";
 import type { Job, LeafShare, Programme } from "../../agronomy/index.ts";
 import { Evidence, Rule, SourceLink } from "./evidence.tsx";
-import { costWords, doseWords, inHundred, leastFreeOf, rangeWords } from "./words.ts";
+import { costWords, doseWords, inHundred, leastFreeOf, rangeWords, sureWords } from "./words.ts";
 
 interface WaysOutProps {
   readonly programmes: readonly Programme[];
@@ -29,8 +29,9 @@ export function WaysOut({ programmes, aim, picked, onPick }: WaysOutProps): Reac
   return (
     <>
       <p>
-        Dot: free share {aim.where}, least-free active. Bar beside it: its two ends. Dashed line: your aim,{" "}
-        {inHundred(aim.freeShare)} in 100. <Evidence of="computed" />
+        Dot: free share {aim.where}, least-free active. Line through it: 9 cases in 10 that fit what you know.
+        Hatched: its two ends. Dashed line: your aim, {inHundred(aim.freeShare)} in 100.{" "}
+        <Evidence of="computed" />
       </p>
       <fieldset className="ways">
         <legend className="visually-hidden">Pick a way out; order, amounts and card follow it</legend>
@@ -82,7 +83,7 @@ export function WaysOut({ programmes, aim, picked, onPick }: WaysOutProps): Reac
 function axisStart(programmes: readonly Programme[], aim: Job["aim"]): number {
   const shares = programmes.flatMap((programme) => {
     const least = leastFreeOf(programme.actives, aim.where);
-    return least === null ? [] : endsOf(least.share);
+    return least === null ? [] : [...endsOf(least.share), least.share.low ?? 1];
   });
   const least = Math.min(aim.freeShare, ...shares);
   return AXIS_STARTS.find((start) => start + (1 - start) * 0.05 <= least) ?? 0;
@@ -118,6 +119,7 @@ function Row(props: {
     programme.meetsAim === null ? "aim: not known" : programme.meetsAim ? "meets the aim" : "misses the aim";
   const several = programme.actives.length > 1 && least !== null ? ` (${least.verdict.name})` : "";
   const range = least === null ? null : rangeWords(least.share);
+  const sure = sureWords(programme.confidence);
   return (
     <div className={`way ${picked ? "way-picked" : ""}`}>
       <label htmlFor={id} className="way-name">
@@ -136,6 +138,7 @@ function Row(props: {
           <span className="way-words">
             {least === null ? "free share not known" : `${inHundred(least.free)} in 100 free${several}`}
             {range !== null && `, ${range}`}; {aimWords}
+            {sure !== null && `, sure in ${sure}`}
           </span>
         </span>
       </label>
@@ -166,6 +169,9 @@ function RowPicture(props: { programme: Programme; aim: Job["aim"]; from: number
           height="12"
           className="bar bar-unsure"
         />
+      )}
+      {least !== null && least.share.low !== null && least.share.high !== null && (
+        <line x1={at(least.share.low)} x2={at(least.share.high)} y1={mid} y2={mid} className="interval" />
       )}
       {least !== null && <circle cx={at(least.free)} cy={mid} r="7" className="dot" />}
     </svg>

@@ -1,3 +1,4 @@
+import { DOTS, dotsOf } from "./dots.tsx";
 import type { ActiveVerdict, ClockShare, LeafShare, Programme, Share } from "../../agronomy/index.ts";
 
 /** A share as a whole-number figure in a hundred; the edges are said, never rounded to "all" or "none". */
@@ -5,6 +6,11 @@ export function inHundred(share: number): string {
   if (share > 0.995 && share < 1) return "over 99";
   if (share > 0 && share < 0.005) return "under 1";
   return String(Math.round(100 * share));
+}
+
+/** How often the aim is met over the draws: "18 of 20"; null when nothing was drawn. */
+export function sureWords(confidence: number | null): string | null {
+  return confidence === null ? null : `${String(dotsOf(confidence))} of ${String(DOTS)}`;
 }
 
 /** A number with the significant digits that make sense on a page, without exponents where a person can read it. */

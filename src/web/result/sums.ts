@@ -1,0 +1,109 @@
+import type { Job, Plan, Programme } from "../../agronomy/index.ts";
+import { figure } from "./words.ts";
+
+/** A result with the way to it, so that a hand can check it. */
+export interface Sum {
+  readonly what: string;
+  readonly formula: string;
+  /** The formula with the numbers put in. */
+  readonly numbers: string;
+  readonly result: string;
+  /** Key of the source of a constant in it; null where it is arithmetic on what the job says. */
+  readonly source: string | null;
+}
+
+/** Molar mass of CaCO3 [g/mol], as the water layer counts hardness with. */
+const CACO3_GPERMOL = 100.086;
+
+/** Hardness from the calcium and magnesium put into the calculation. */
+export function hardnessSum({ water }: Plan): Sum {
+  const calcium = 1000 * (water.ions_molPerL["Ca+2"] ?? 0);
+  const magnesium = 1000 * (water.ions_molPerL["Mg+2"] ?? 0);
+  return {
+    what: "Hardness",
+    formula: "(calcium + magnesium) × molar mass of CaCO3",
+    numbers: `(${figure(calcium, 4)} + ${figure(magnesium, 4)}) mmol/L × ${String(CACO3_GPERMOL)} g/mol`,
+    result: `${figure(water.hardness_mgPerL_asCaCO3)} mg/L as CaCO3`,
+    source: "iupac-atomic-weights-2021",
+  };
+}
+
+/** Area of a full load, count of loads, amounts in a full load, dose and cost per hectare of one programme. */
+export function fillingSums(job: Job, programme: Programme): readonly Sum[] {
+  const { tank_L, area_ha } = job.spray;
+  const { waterVolume_LPerHa: volume, dose_gPerL, dose, filling, cost } = programme;
+  const { full, count } = filling.loads;
+  const whole = filling.loads.last === null ? full.area_ha : tank_L / volume;
+  const sums: Sum[] = [
+    {
+      what: "Area of a full tank",
+      formula: "tank ÷ water volume",
+      numbers: `${figure(tank_L, 4)} L ÷ ${figure(volume, 4)} L/ha`,
+      result: `${figure(tank_L / volume)} ha`,
+      source: null,
+    },
+    {
+      what: "Loads",
+      formula: "area ÷ area of a full load, rounded up",
+      numbers: `${figure(area_ha, 4)} ha ÷ ${figure(whole, 4)} ha`,
+      result: String(count),
+      source: null,
+    },
+  ];
+  for (const item of job.mix) {
+    const amount = full.amounts.find(
+      (one) => one.product.startsWith(item.path) || one.label.includes(item.active),
+    );
+    if (amount === undefined) continue;
+    sums.push({
+      what: `${amount.label}, full load`,
+      formula: "rate × area of the load",
+      numbers: `${figure(item.rate.value, 4)} ${item.rate.per}/ha × ${figure(full.area_ha, 4)} ha`,
+      result: `${figure(amount.amount)} ${amount.unit}`,
+      source: null,
+    });
+  }
+  if (dose !== null && dose_gPerL > 0) sums.push(...doseSums(job, programme, cost.perHa));
+  return sums;
+}
+
+function doseSums(job: Job, programme: Programme, perHa: number | null): readonly Sum[] {
+  const { name, dose_gPerL, waterVolume_LPerHa: volume } = programme;
+  const perHa_kg = (dose_gPerL * volume) / 1000;
+  const sums: Sum[] = [
+    {
+      what: `${name} per hectare`,
+      formula: "dose × water volume ÷ grams in a kilogram",
+      numbers: `${figure(dose_gPerL, 4)} g/L × ${figure(volume, 4)} L/ha ÷ 1000 g/kg`,
+      result: `${figure(perHa_kg)} kg/ha`,
+      source: null,
+    },
+  ];
+  const price = job.conditioners?.find(({ chemistry }) => chemistry === programme.conditioner)?.price;
+  if (perHa !== null && price?.per === "kg") {
+    sums.push({
+      what: "Cost per hectare",
+      formula: "amount per hectare × price",
+      numbers: `${figure(perHa_kg, 4)} kg/ha × ${figure(price.value, 4)} per kg`,
+      result: `${perHa.toFixed(2)} per ha`,
+      source: null,
+    });
+  }
+  return sums;
+}
+
+/** Share intact when the last is sprayed, from the half-life; null where there is none. */
+export function clockSum(
+  clock: Plan["actives"][number]["byClock"],
+  holdingTime_h: number | null,
+): Sum | null {
+  const { halfLife_h, intact } = clock;
+  if (halfLife_h === null || intact === null || holdingTime_h === null) return null;
+  return {
+    what: "Share intact",
+    formula: "½ to the power of (time in the tank ÷ half-life)",
+    numbers: `0.5 ^ (${figure(holdingTime_h, 4)} h ÷ ${figure(halfLife_h, 4)} h)`,
+    result: figure(intact, 4),
+    source: clock.sources[0] ?? null,
+  };
+}
