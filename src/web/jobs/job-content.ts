@@ -31,7 +31,7 @@ export function openState(book: Book): JobState {
 }
 
 /** What a job is called in a list: its title, else its water and its actives. */
-export function jobName({ title, document }: JobRecord): string {
+export function jobName({ title, document }: Pick<JobRecord, "title" | "document">): string {
   if (title.trim() !== "") return title.trim();
   const { water, mix } = draftOf(document, "own");
   const actives = mix.map(({ active }) => active).filter(isText);

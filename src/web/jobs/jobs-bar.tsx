@@ -3,6 +3,7 @@ import type { ReactElement, ReactNode } from "react";
 import { bookFile } from "../../records/index.ts";
 import { fieldId } from "../form/form-context.ts";
 import { saveText } from "../result/results.tsx";
+import { useLinkedJob } from "../share/use-linked-job.ts";
 import { JobsPanel } from "./jobs-panel.tsx";
 import { newStamp } from "./start-book.ts";
 import { isRefused } from "./use-book.ts";
@@ -17,6 +18,7 @@ export function JobsBar({ view }: { view: BookView }): ReactElement {
   const { book, state, dispatch, keeping } = view;
   const own = book.jobs.filter((job) => !job.untouched);
   const { persistence, ask } = usePersistence(view.isKept && keeping === "kept" && own.length > 0);
+  const { outcome, openLink } = useLinkedJob(view);
   const saveCopy = (): void => {
     const { at } = newStamp();
     saveText(
@@ -59,6 +61,15 @@ export function JobsBar({ view }: { view: BookView }): ReactElement {
           {book.lastCopy === null ? "no copy yet" : `last copy ${agoWords(book.lastCopy, new Date())}`}
         </p>
       </div>
+      {outcome !== null && (
+        <p
+          className={outcome.ok ? "said" : "message message-error"}
+          role={outcome.ok ? "status" : "alert"}
+          data-testid="linked"
+        >
+          {outcome.words}
+        </p>
+      )}
       <Trouble view={view} onSaveCopy={saveCopy} />
       <div id="jobs-panel" hidden={!isOpen}>
         {isOpen && (
@@ -68,6 +79,7 @@ export function JobsBar({ view }: { view: BookView }): ReactElement {
             persistence={persistence}
             onAsk={ask}
             onSaveCopy={saveCopy}
+            onOpenLink={openLink}
           />
         )}
       </div>

@@ -14,6 +14,7 @@ import {
 import type { Book, BookStep, JobRecord, Stamp } from "../../records/index.ts";
 import { wordIssue } from "../../report/index.ts";
 import { blankDraft } from "../job/draft.ts";
+import { SendJob } from "../share/send-job.tsx";
 import { contentOf, jobName, openState } from "./job-content.ts";
 import { newId, newStamp } from "./start-book.ts";
 import type { BookView } from "./use-book.ts";
@@ -30,6 +31,7 @@ interface PanelProps {
   readonly persistence: Persistence;
   readonly onAsk: () => void;
   readonly onSaveCopy: () => void;
+  readonly onOpenLink: (text: string) => Promise<void>;
 }
 
 /** All jobs: open, begin, duplicate, delete, bring back; copy to a file and take in from one. */
@@ -43,6 +45,7 @@ export function JobsPanel(props: PanelProps): ReactElement {
       </p>
       <JobList view={view} onSaid={setSaid} />
       <Steps view={view} onSaid={setSaid} />
+      <SendJob view={view} onSaid={setSaid} onOpenLink={props.onOpenLink} />
       <Copies {...props} onSaid={setSaid} />
     </>
   );
