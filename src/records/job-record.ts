@@ -47,7 +47,8 @@ export function sameContent(a: JobContent, b: JobContent): boolean {
 
 /** True when two plain JSON values are equal; the order of keys does not count, that of a list does. */
 export function samePlain(a: unknown, b: unknown): boolean {
-  if (Object.is(a, b)) return true;
+  // JSON knows no minus zero.
+  if (a === b || Object.is(a, b)) return true;
   if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return false;
   if (Array.isArray(a) || Array.isArray(b)) {
     if (!Array.isArray(a) || !Array.isArray(b) || a.length !== b.length) return false;
