@@ -35,15 +35,16 @@ export function finishSurely(draft: Draft, trade: TradeData): Computed<FinishedP
 
 /** Draws of a water and of the air while its drops dry; null when none are asked for. */
 export function drawnFor(
-  { spray }: Job,
+  job: Job,
   test: WaterTest,
   water: Water,
   thermo: ThermoData,
   count: number,
 ): DrawSetting | null {
   if (count <= 0) return null;
-  const { temperature_C, humidity } = spray;
-  const draws = drawInputs(test, water, { thermo, temperature_C }, count);
+  const { temperature_C, humidity } = job.spray;
+  const apart = test === job.water ? {} : { source: test.source };
+  const draws = drawInputs(test, water, { thermo, temperature_C, ...apart }, count);
   return drawSetting(draws, humidity ?? USUAL_HUMIDITY, humidity !== null);
 }
 

@@ -138,11 +138,11 @@ function document({ readings, job, spray, strength, rate, dose }: Written): {
   };
 }
 
-/** The central answers of a job; ranges come from the same code with other numbers. */
-function planOf(job: object): Plan {
+/** The answers of a job, without ranges unless draws are asked for: they come from the same code with other numbers. */
+function planOf(job: object, draws = 0): Plan {
   const read = readJob(job, { trade: data.trade });
   if (!read.ok) throw new Error(JSON.stringify(read.issues));
-  const plan = planJob(read.value, data, { draws: 0 });
+  const plan = planJob(read.value, data, { draws });
   if (!plan.ok) throw new Error(JSON.stringify(plan.issues));
   return plan.value;
 }
@@ -213,6 +213,18 @@ describe("a plan", () => {
       }),
       { numRuns: 5 },
     );
+  });
+
+  test("does not depend on what the water is called, ranges included", () => {
+    const [job] = fc.sample(facts, 1);
+    const given = metricOf(job!);
+    const renamed = { ...given, water: { ...given.water, source: "another name" } };
+    const [one, other] = [planOf(given, 40), planOf(renamed, 40)];
+    const ranges = ({ actives }: Plan): (number | null)[] =>
+      actives.flatMap(({ inTank, onLeaf }) => [inTank.low, inTank.high, onLeaf.low, onLeaf.high]);
+    expect(ranges(one)).not.toContain(null);
+    expectSame(ranges(one), ranges(other), 1e-9);
+    expectSame([ofConditioner(one).confidence], [ofConditioner(other).confidence], 0);
   });
 
   test("does not depend on the order of the readings", () => {

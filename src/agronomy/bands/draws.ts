@@ -47,7 +47,12 @@ function column(key: string, make: () => Float64Array): Float64Array {
 export function drawInputs(
   test: WaterTest,
   central: Water,
-  options: { readonly thermo: ThermoData; readonly temperature_C: number | null },
+  options: {
+    readonly thermo: ThermoData;
+    readonly temperature_C: number | null;
+    /** Name of a further source, whose readings are drawn apart; left out for the job's own water. */
+    readonly source?: string;
+  },
   count = USUAL_DRAWS,
   seed = USUAL_SEED,
 ): Draws {
@@ -57,8 +62,10 @@ export function drawInputs(
   const normal = (key: string): Float64Array =>
     column(`n|${seed}|${String(count)}|${key}`, () => uniform(key).map(inverseNormal));
   const waters = Math.ceil(count / DRAWS_PER_WATER);
-  // Two sources are read apart: their readings are drawn apart, while everything else is common to both.
-  const ofThisWater = (key: string): Float64Array => columnOf(waters, `${test.source}|${key}`);
+  // Two sources are read apart: their readings are drawn apart, while everything else is common to both. What the
+  // job's own water is called changes nothing.
+  const apart = options.source === undefined ? "" : `${options.source}|`;
+  const ofThisWater = (key: string): Float64Array => columnOf(waters, `${apart}${key}`);
   const drawn = drawWaters(test, options, central, waters, ofThisWater);
   const waterTotals = new Map<string, Float64Array>();
   for (let i = 0; i < count; i++) {
