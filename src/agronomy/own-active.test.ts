@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { builtInThermo } from "../chem/index.ts";
 import type { Issue } from "../units/index.ts";
 import { readJob } from "./job.ts";
-import { standInSteps } from "./own-ligands.ts";
+import { standInSteps, withOwnLigands } from "./own-ligands.ts";
 import { planJob } from "./plan.ts";
 import { builtInTrade } from "./trade-data.ts";
 import type { ActiveVerdict, Plan } from "./types.ts";
@@ -278,6 +278,16 @@ describe("affinity classes", () => {
       expect([...steps].sort((a, b) => b - a)).toEqual(steps);
     },
   );
+
+  test("every form of an active entered by hand has a name of its own", () => {
+    for (const affinity of trade.affinityClasses) {
+      const own = { id: "own-x", name: "x", molarMass_gPerMol: 200, pKa: [], halfLives: [] };
+      const names = withOwnLigands(thermo, [{ ...own, affinityClass: affinity.id }], trade).species.map(
+        (s) => s.id,
+      );
+      expect(names.filter((name, i) => names.indexOf(name) !== i)).toEqual([]);
+    }
+  });
 
   test("each with a stand-in has calcium and magnesium constants, which hardness is made of", () => {
     for (const affinity of trade.affinityClasses.filter((c) => c.ligand !== null)) {

@@ -43,6 +43,11 @@ export function ownActiveId(name: string): string {
   return `own-${slug}`;
 }
 
+/** Id of its ligand in the thermodynamic data of the job; no ligand of the data ends like it. */
+export function ownLigandId(own: OwnActive): string {
+  return `${own.name} (entered by hand)`;
+}
+
 /** The affinity class of an own active. */
 export function affinityClassOf(own: OwnActive, trade: TradeData): AffinityClass | null {
   return trade.affinityClasses.find((c) => c.id === own.affinityClass) ?? null;
@@ -71,7 +76,7 @@ export function recordOfOwn(own: OwnActive, trade: TradeData): ActiveRecord {
     formula: "",
     molarMass_gPerMol: own.molarMass_gPerMol,
     basis: dissolves ? "acid equivalent" : "active",
-    ligand: dissolves ? own.id : null,
+    ligand: dissolves ? ownLigandId(own) : null,
     binding: (affinity?.ligand ?? null) === null ? "none" : "analogy",
     bindingNote: bindingNote(own, affinity),
     pKa: own.pKa.map((value) => ({ value, temperature_C: 25, note: null, ...OWN })),

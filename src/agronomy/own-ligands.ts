@@ -1,6 +1,6 @@
 import { logKAtZeroI } from "../chem/index.ts";
 import type { ComponentRecord, LigandRecord, SpeciesRecord, ThermoData } from "../chem/index.ts";
-import { affinityClassOf, ionises, OWN_SOURCE } from "./own-active.ts";
+import { affinityClassOf, ionises, OWN_SOURCE, ownLigandId } from "./own-active.ts";
 import type { OwnActive } from "./own-active.ts";
 import type { AffinityClass, TradeData } from "./trade-data.ts";
 
@@ -23,24 +23,24 @@ export function withOwnLigands(thermo: ThermoData, owns: readonly OwnActive[], t
   const species = [...thermo.species];
   const ligands = [...thermo.ligands];
   const missing = [...thermo.missing];
-  owns.forEach((own, index) => {
+  for (const own of owns) {
     const affinity = affinityClassOf(own, trade);
-    if (!ionises(own, affinity)) return;
+    if (!ionises(own, affinity)) continue;
     const standIn = standInOf(thermo, affinity);
     const charge = standIn?.component.charge ?? -own.pKa.length;
-    const component = componentOf(own, index, charge);
+    const component = componentOf(own, charge);
     components[component.name] = component;
     ligands.push(ligandOf(own, component.name));
     const acids = acidSteps(own, standIn);
     species.push(...acidSpecies(own, component, acids, standIn));
-    if (standIn === null || affinity === null) return;
-    species.push(...borrowed(standIn, component, acids, affinity));
+    if (standIn === null || affinity === null) continue;
+    species.push(...borrowed(standIn, own, component, acids, affinity));
     missing.push(
       ...thermo.missing
         .filter((entry) => entry.ligand === standIn.component.name)
         .map((entry) => ({ ...entry, ligand: component.name })),
     );
-  });
+  }
   return { ...thermo, components, species, ligands, missing };
 }
 
@@ -89,10 +89,10 @@ function acidSteps(own: OwnActive, standIn: StandIn | null): readonly number[] {
   return [...given, ...(standIn?.steps ?? []).slice(given.length)];
 }
 
-function componentOf(own: OwnActive, index: number, charge: number): ComponentRecord {
-  const size = charge === -1 ? "" : String(-charge);
+function componentOf(own: OwnActive, charge: number): ComponentRecord {
   return {
-    name: `Own${String(index + 1)}-${size}`,
+    // No component of the data has a space in its name.
+    name: `${own.name} ion${signed(charge)}`,
     kind: "ligand",
     charge,
     molarMass_gPerMol: own.molarMass_gPerMol + charge * PROTON_G_PER_MOL,
@@ -106,7 +106,7 @@ function componentOf(own: OwnActive, index: number, charge: number): ComponentRe
 
 function ligandOf(own: OwnActive, component: string): LigandRecord {
   return {
-    id: own.id,
+    id: ownLigandId(own),
     name: own.name,
     role: "active",
     cas: null,
@@ -129,8 +129,8 @@ function acidSpecies(
     sum += step;
     const charge = component.charge + protons;
     return {
-      id: `${component.name} with ${String(protons)} H+`,
-      name: `${own.name} with ${String(protons)} H`,
+      id: nameOf({ "H+": protons }, own, 1, charge),
+      name: nameOf({ "H+": protons }, own, 1, charge),
       charge,
       formation: { [component.name]: 1, "H+": protons },
       logK: {
@@ -158,6 +158,7 @@ function acidSpecies(
 /** Metal complexes of the stand-in, rewritten for the own component. */
 function borrowed(
   standIn: StandIn,
+  own: OwnActive,
   component: ComponentRecord,
   acids: readonly number[],
   affinity: AffinityClass,
@@ -172,8 +173,9 @@ function borrowed(
       const value = logKAtZeroI(s).value + moved;
       return {
         ...s,
-        id: `${component.name} as ${s.id}`,
-        name: `${component.name} as ${s.name}`,
+        id: nameOf(rest, own, count, s.charge),
+        name: nameOf(rest, own, count, s.charge),
+        group: own.id,
         formation: { ...rest, [component.name]: count },
         logK: {
           value,
@@ -202,4 +204,27 @@ function protonShift(
     sum += upTo(own, n) - upTo(standIn, n);
   }
   return sum;
+}
+
+/** Name of a form of an own active, such as "Ca·dichlorprop+" or "H·dichlorprop". */
+function nameOf(
+  others: Readonly<Record<string, number>>,
+  own: OwnActive,
+  count: number,
+  charge: number,
+): string {
+  const parts = Object.entries(others)
+    .filter(([component]) => component !== "H2O")
+    .map(([component, n]) => {
+      const symbol = n < 0 ? "OH" : component.replace(/[+-]\d*$/, "");
+      return Math.abs(n) === 1 ? symbol : `${symbol}${String(Math.abs(n))}`;
+    });
+  return `${[...parts, ...Array.from({ length: count }, () => own.name)].join("·")}${signed(charge)}`;
+}
+
+/** Charge as it stands behind a name: "", "-", "+2". */
+function signed(charge: number): string {
+  if (charge === 0) return "";
+  const size = Math.abs(charge) === 1 ? "" : String(Math.abs(charge));
+  return `${charge < 0 ? "-" : "+"}${size}`;
 }

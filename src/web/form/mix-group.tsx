@@ -1,6 +1,6 @@
 import type { ReactElement } from "react";
 import { choiceOf } from "../engine/messages.ts";
-import { blankProduct } from "../job/draft.ts";
+import { blankProduct, ownName } from "../job/draft.ts";
 import type { Draft, MixRow } from "../job/draft.ts";
 import { AsWritten } from "./as-written.tsx";
 import { fieldId, focusSoon, useForm } from "./form-context.ts";
@@ -48,7 +48,9 @@ function Product({ row, index }: { row: MixRow; index: number }): ReactElement {
   const { catalogue, draft, dispatch, issues } = useForm();
   const path = `mix[${String(index)}]`;
   const active = choiceOf(catalogue?.actives ?? [], row.active);
-  const title = active?.name ?? (row.active === "" ? `Product ${String(index + 1)}` : row.active);
+  const described = ownName(row);
+  const title =
+    described ?? active?.name ?? (row.active === "" ? `Product ${String(index + 1)}` : row.active);
   const edit = (change: Partial<MixRow>): void => {
     dispatch({ type: "edit", change: (d) => withRow(d, row.key, change) });
   };
@@ -65,16 +67,16 @@ function Product({ row, index }: { row: MixRow; index: number }): ReactElement {
           label="Active"
           path={`${path}.active`}
           choices={catalogue?.actives ?? []}
-          none="choose"
+          none={described === null ? "choose" : `${described}, entered by hand in the file`}
           value={row.active}
           onChange={(chosen) => {
-            edit({ active: chosen, form: "", formulation: "" });
+            edit({ active: chosen, own: null, form: "", formulation: "" });
           }}
         />
         <SelectField
           label="Form"
           path={`${path}.form`}
-          choices={active?.forms ?? []}
+          choices={active?.forms ?? (row.form === "" ? [] : [{ id: row.form, name: row.form }])}
           none="not said"
           value={row.form}
           onChange={(form) => {

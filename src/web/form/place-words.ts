@@ -1,3 +1,4 @@
+import { ownName } from "../job/draft.ts";
 import type { Draft } from "../job/draft.ts";
 
 const SPRAY: Readonly<Record<string, string>> = {
@@ -36,7 +37,9 @@ function rowWords(list: string, index: number, part: string | undefined, draft: 
     const name = draft.water.readings[index]?.parameter ?? "";
     return name === "" ? `Reading ${String(index + 1)}` : capital(name);
   }
-  const name = list === "mix" ? draft.mix[index]?.active : draft.conditioners[index]?.chemistry;
+  const row = draft.mix[index];
+  const product = row === undefined ? undefined : (ownName(row) ?? row.active);
+  const name = list === "mix" ? product : draft.conditioners[index]?.chemistry;
   const kind = list === "mix" ? "Product" : "Conditioner";
   const shown = name === undefined || name === "" ? `${kind} ${String(index + 1)}` : capital(name);
   return part === undefined ? shown : `${shown}, ${part}`;

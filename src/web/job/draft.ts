@@ -21,6 +21,8 @@ export interface ReadingRow {
 export interface MixRow {
   readonly key: string;
   readonly active: string;
+  /** The active as a file describes it, kept as it is; null for one that is named. */
+  readonly own: Readonly<Record<string, unknown>> | null;
   readonly form: string;
   readonly strength: Typed;
   readonly rate: Typed;
@@ -28,6 +30,13 @@ export interface MixRow {
   /** Name of the product, for the card; carried along as a file brought it. */
   readonly name: string;
   readonly price: Typed;
+}
+
+/** Name of the active a file describes; null for one that is named. */
+export function ownName(row: MixRow): string | null {
+  if (row.own === null) return null;
+  const name = row.own["name"];
+  return typeof name === "string" && name.trim() !== "" ? name : "an active without a name";
 }
 
 /** One conditioner the adviser is willing to use, as typed. */
@@ -120,6 +129,7 @@ export function blankProduct(): MixRow {
   return {
     key: newKey(),
     active: "",
+    own: null,
     form: "",
     strength: blank("g/L"),
     rate: blank("L/ha"),

@@ -67,9 +67,12 @@ function readingRow(entry: unknown): ReadingRow {
 function productRow(entry: unknown): MixRow {
   const product = record(entry);
   const empty = blankProduct();
+  const { active } = product;
+  const own = typeof active === "object" && active !== null ? record(active) : null;
   return {
     key: newKey(),
-    active: text(product["active"]),
+    active: own === null ? text(active) : "",
+    own,
     form: text(product["form"]),
     strength: quantity(product["strength"], empty.strength.unit),
     rate: quantity(product["rate"], empty.rate.unit),

@@ -79,7 +79,7 @@ function readingOf(row: ReadingRow): JobDocument {
 
 function productOf(row: MixRow): JobDocument {
   return withoutBlanks({
-    active: row.active,
+    active: row.own ?? row.active,
     form: row.form,
     strength: quantityText(row.strength),
     rate: quantityText(row.rate),
