@@ -37,7 +37,8 @@ export function DryingPicture({ id, active, name, path }: DryingPictureProps): R
   const top = SCALE_TOPS.find((mark) => mark >= most) ?? 1;
   const x = (factor: number): number =>
     LEFT + ((100 - LEFT - RIGHT) * Math.log(factor)) / Math.log(last.factor);
-  const width = Math.min(5, (0.7 * (100 - LEFT - RIGHT)) / columns.length);
+  const gaps = columns.slice(1).map((column, i) => x(column.factor) - x(columns[i]?.factor ?? 1));
+  const width = Math.min(4.5, Math.max(1.2, 0.9 * Math.min(...gaps)));
   const marks = [1, 10, 100, 1000].filter((mark) => mark <= last.factor);
   return (
     <figure className="plot">
@@ -55,7 +56,7 @@ export function DryingPicture({ id, active, name, path }: DryingPictureProps): R
                 className="grid"
               />
               <text x={`${String(LEFT - 1.5)}%`} y={TOP + PLOT * (1 - part) + 5} textAnchor="end">
-                {figure(100 * part * top, 2)}
+                {100 * part * top}
               </text>
             </g>
           ))}

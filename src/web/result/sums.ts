@@ -15,6 +15,12 @@ export interface Sum {
 /** Molar mass of CaCO3 [g/mol], as the water layer counts hardness with. */
 const CACO3_GPERMOL = 100.086;
 
+/** A number put into a formula: four figures, without zeros that say nothing. */
+function put(value: number): string {
+  const text = figure(value, 4);
+  return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+}
+
 /** Hardness from the calcium and magnesium put into the calculation. */
 export function hardnessSum({ water }: Plan): Sum {
   const calcium = 1000 * (water.ions_molPerL["Ca+2"] ?? 0);
@@ -22,7 +28,7 @@ export function hardnessSum({ water }: Plan): Sum {
   return {
     what: "Hardness",
     formula: "(calcium + magnesium) × molar mass of CaCO3",
-    numbers: `(${figure(calcium, 4)} + ${figure(magnesium, 4)}) mmol/L × ${String(CACO3_GPERMOL)} g/mol`,
+    numbers: `(${put(calcium)} + ${put(magnesium)}) mmol/L × ${String(CACO3_GPERMOL)} g/mol`,
     result: `${figure(water.hardness_mgPerL_asCaCO3)} mg/L as CaCO3`,
     source: "iupac-atomic-weights-2021",
   };
@@ -38,14 +44,14 @@ export function fillingSums(job: Job, programme: Programme): readonly Sum[] {
     {
       what: "Area of a full tank",
       formula: "tank ÷ water volume",
-      numbers: `${figure(tank_L, 4)} L ÷ ${figure(volume, 4)} L/ha`,
+      numbers: `${put(tank_L)} L ÷ ${put(volume)} L/ha`,
       result: `${figure(tank_L / volume)} ha`,
       source: null,
     },
     {
       what: "Loads",
       formula: "area ÷ area of a full load, rounded up",
-      numbers: `${figure(area_ha, 4)} ha ÷ ${figure(whole, 4)} ha`,
+      numbers: `${put(area_ha)} ha ÷ ${put(whole)} ha`,
       result: String(count),
       source: null,
     },
@@ -58,7 +64,7 @@ export function fillingSums(job: Job, programme: Programme): readonly Sum[] {
     sums.push({
       what: `${amount.label}, full load`,
       formula: "rate × area of the load",
-      numbers: `${figure(item.rate.value, 4)} ${item.rate.per}/ha × ${figure(full.area_ha, 4)} ha`,
+      numbers: `${put(item.rate.value)} ${item.rate.per}/ha × ${put(full.area_ha)} ha`,
       result: `${figure(amount.amount)} ${amount.unit}`,
       source: null,
     });
@@ -74,7 +80,7 @@ function doseSums(job: Job, programme: Programme, perHa: number | null): readonl
     {
       what: `${name} per hectare`,
       formula: "dose × water volume ÷ grams in a kilogram",
-      numbers: `${figure(dose_gPerL, 4)} g/L × ${figure(volume, 4)} L/ha ÷ 1000 g/kg`,
+      numbers: `${put(dose_gPerL)} g/L × ${put(volume)} L/ha ÷ 1000 g/kg`,
       result: `${figure(perHa_kg)} kg/ha`,
       source: null,
     },
@@ -84,7 +90,7 @@ function doseSums(job: Job, programme: Programme, perHa: number | null): readonl
     sums.push({
       what: "Cost per hectare",
       formula: "amount per hectare × price",
-      numbers: `${figure(perHa_kg, 4)} kg/ha × ${figure(price.value, 4)} per kg`,
+      numbers: `${put(perHa_kg)} kg/ha × ${put(price.value)} per kg`,
       result: `${perHa.toFixed(2)} per ha`,
       source: null,
     });
@@ -102,8 +108,8 @@ export function clockSum(
   return {
     what: "Share intact",
     formula: "½ to the power of (time in the tank ÷ half-life)",
-    numbers: `0.5 ^ (${figure(holdingTime_h, 4)} h ÷ ${figure(halfLife_h, 4)} h)`,
-    result: figure(intact, 4),
+    numbers: `0.5 ^ (${put(holdingTime_h)} h ÷ ${put(halfLife_h)} h)`,
+    result: put(intact),
     source: clock.sources[0] ?? null,
   };
 }
