@@ -60,7 +60,7 @@ test("a browser killed in the middle of a word loses one keystroke at most", asy
 });
 
 test("each keystroke is there after a reload, also one that makes no sense, and its undo too", async () => {
-  const page = await stage.open(1280, 900);
+  const page = await stage.visit(1280, 900);
   const first = await page.inputValue("#field-water-readings-0-value");
   await page.locator("#field-water-readings-1-value").fill("9,2 o'clock");
   await page
@@ -77,7 +77,7 @@ test("each keystroke is there after a reload, also one that makes no sense, and 
 });
 
 test("a new job leaves the others alone; a reload opens the one that was open", async () => {
-  const page = await stage.open(1280, 900);
+  const page = await stage.visit(1280, 900);
   await page.fill(TITLE, "North block");
   await page.getByRole("button", { name: "Blank job" }).click();
   expect(await page.inputValue(TITLE)).toBe("");
@@ -96,7 +96,7 @@ test("a new job leaves the others alone; a reload opens the one that was open", 
 });
 
 test("a deleted job comes back after a reload", async () => {
-  const page = await stage.open(1280, 900);
+  const page = await stage.visit(1280, 900);
   await page.fill(TITLE, "West block");
   await page.fill(SOURCE, "dam");
   await openJobs(page);
@@ -113,7 +113,7 @@ test("a deleted job comes back after a reload", async () => {
 });
 
 test("all jobs go out as one file and come in on another device, each text as typed", async () => {
-  const page = await stage.open(1280, 900);
+  const page = await stage.visit(1280, 900);
   await page.fill(TITLE, "Ridge");
   await page.fill("#field-water-readings-0-value", " 92,5mg/L");
   await page.getByRole("button", { name: "Blank job" }).click();
@@ -122,7 +122,7 @@ test("all jobs go out as one file and come in on another device, each text as ty
   const text = await savedText(page, /^Save a copy/);
   await page.waitForSelector("text=last copy today");
 
-  const other = await stage.open(1280, 900);
+  const other = await stage.visit(1280, 900);
   await openJobs(other);
   const copy = { name: "copy.json", mimeType: "application/json", buffer: Buffer.from(text) };
   await other.getByLabel("Copy of all jobs").setInputFiles(copy);
@@ -142,7 +142,7 @@ test("all jobs go out as one file and come in on another device, each text as ty
 });
 
 test("a file that is no copy is refused in words", async () => {
-  const page = await stage.open(1280, 900);
+  const page = await stage.visit(1280, 900);
   await openJobs(page);
   const give = (text: string): Promise<void> =>
     page
@@ -176,7 +176,7 @@ test("a full device is said, and a copy holds what could not be kept", async () 
 });
 
 test("two windows of one device show the same job, and neither takes from the other", async () => {
-  const page = await stage.open(1280, 900);
+  const page = await stage.visit(1280, 900);
   await page.fill(TITLE, "One");
   await kept(page);
   const second = await page.context().newPage();
@@ -194,7 +194,7 @@ test.each([
   [360, 740],
   [1280, 900],
 ])("the list of jobs has no accessibility violation and fits at %i × %i", async (width, height) => {
-  const page = await stage.open(width, height);
+  const page = await stage.visit(width, height);
   await page.fill(TITLE, "A title that is long enough to need more than one line on a telephone");
   await openJobs(page);
   await page

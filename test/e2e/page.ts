@@ -9,7 +9,10 @@ export interface Stage {
   readonly browser: Browser;
   /** Address of the page. */
   readonly address: string;
+  /** The page of somebody new, with the first answer computed. */
   open(width: number, height: number): Promise<Page>;
+  /** The same as soon as its form can be typed into. */
+  visit(width: number, height: number): Promise<Page>;
   close(): Promise<void>;
 }
 
@@ -32,12 +35,18 @@ export async function setStage(): Promise<Stage> {
       "--disable-sync",
     ],
   });
+  const visit = async (width: number, height: number): Promise<Page> => {
+    const page = await (await browser.newContext({ viewport: { width, height } })).newPage();
+    await page.goto(server.address);
+    await page.waitForSelector("#field-title");
+    return page;
+  };
   return {
     browser,
     address: server.address,
+    visit,
     open: async (width, height) => {
-      const page = await (await browser.newContext({ viewport: { width, height } })).newPage();
-      await page.goto(server.address);
+      const page = await visit(width, height);
       await page.waitForSelector('[data-state="done"]', { timeout: 90_000 });
       return page;
     },

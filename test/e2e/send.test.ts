@@ -30,7 +30,7 @@ async function linkOf(page: Page): Promise<string> {
 }
 
 test("a link holds the whole job, and what it holds is never asked of a server", async () => {
-  const page = await stage.open(1280, 900);
+  const page = await stage.visit(1280, 900);
   await page.fill(TITLE, "Ridge – Süd");
   await page.fill(CALCIUM, "<92,5");
   const link = await linkOf(page);
@@ -61,8 +61,8 @@ test("a link holds the whole job, and what it holds is never asked of a server",
 });
 
 test("a link is pasted into a page that is open; a broken one is refused in words", async () => {
-  const link = await linkOf(await stage.open(1280, 900));
-  const page = await stage.open(1280, 900);
+  const link = await linkOf(await stage.visit(1280, 900));
+  const page = await stage.visit(1280, 900);
   await page.getByRole("button", { name: "Blank job" }).click();
   await openJobs(page);
   const open = async (text: string): Promise<void> => {
@@ -78,7 +78,7 @@ test("a link is pasted into a page that is open; a broken one is refused in word
 });
 
 test("a job goes as a file to another device, with every text", async () => {
-  const page = await stage.open(1280, 900);
+  const page = await stage.visit(1280, 900);
   await page.fill(TITLE, "Sent as a file");
   await page.fill(CALCIUM, "92,5");
   await openJobs(page);
@@ -86,7 +86,7 @@ test("a job goes as a file to another device, with every text", async () => {
   await page.getByRole("button", { name: "Save as a file" }).click();
   const saved = await download;
   expect(saved.suggestedFilename()).toBe("Sent-as-a-file.json");
-  const receiver = await stage.open(1280, 900);
+  const receiver = await stage.visit(1280, 900);
   await receiver.getByLabel("Job file").setInputFiles({
     name: saved.suggestedFilename(),
     mimeType: "application/json",
