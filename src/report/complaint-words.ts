@@ -1,8 +1,12 @@
 import type { ActiveComplaint, CauseAnswer, ComplaintAnswer, Range } from "../agronomy/index.ts";
 import { figure, perHundred } from "./figures.ts";
 
+/** Shares below this are not worth a word. */
+const LEAST_SAID = 0.005;
+
 /** "4 to 22 in 100, most likely 14": a range of shares. */
 export function shareRange({ low, central, high }: Range): string {
+  if (high < LEAST_SAID) return "nothing to speak of";
   return `${perHundred(low)} to ${perHundred(high)} in 100, most likely ${perHundred(central)}`;
 }
 
