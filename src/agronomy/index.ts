@@ -24,3 +24,6 @@ export { USUAL_DRAWS } from "./bands/draws.ts";
 export * from "./version.ts";
 export * from "./flasks/index.ts";
 export { DRYING_STOPS, NUCLEATION_SI, USUAL_HUMIDITY } from "./chemistry.ts";
+export * from "./complaint.ts";
+export * from "./complaint-types.ts";
+export * from "./read-complaint.ts";

@@ -1,38 +1,28 @@
-import { componentInfo } from "../chem/index.ts";
 import type { ThermoData } from "../chem/index.ts";
 import type { Issue, Read } from "../units/index.ts";
-import { alkalinity_mgPerL_asCaCO3, completeWater, hardness_mgPerL_asCaCO3 } from "../water/index.ts";
-import type { Water } from "../water/index.ts";
+import { completeWater } from "../water/index.ts";
 import { USUAL_DRAWS } from "./bands/draws.ts";
-import { USUAL_HUMIDITY } from "./chemistry.ts";
+import { candidatesOf } from "./candidates.ts";
 import { feedConcentration_molPerL, solubility_gPerL } from "./feed.ts";
-import type { MixFeed } from "./feed.ts";
-import { findConditioner } from "./find.ts";
 import { asPlanned, conditioned, freeIn, lessWater } from "./programmes.ts";
-import { recordOfOwn } from "./own-active.ts";
-import { chemistryFor } from "./own-chemistry.ts";
 import type { Candidate, Draft, Setting } from "./programmes.ts";
 import { drawnFor, finishSurely, uncertaintyOf } from "./plan-draws.ts";
 import type { OfDraft } from "./plan-draws.ts";
 import { rankProgrammes } from "./ranking.ts";
+import { settingOf, waterOfPlan } from "./setting.ts";
+import type { PlanData } from "./setting.ts";
 import { sourcesOfPlan } from "./sources.ts";
-import type { MixProduct } from "./tank.ts";
 import { moreActive, otherFormsOf } from "./ways-active.ts";
 import { ironSettled } from "./ways-iron.ts";
 import { twoParts } from "./ways-two-part.ts";
 import type { Single } from "./ways-two-part.ts";
 import { leastBlend, otherSource } from "./ways-water.ts";
 import type { CompletedSource } from "./ways-water.ts";
-import type { TradeData } from "./trade-data.ts";
-import type { Job, MixItem, Plan, Programme } from "./types.ts";
+import type { Job, Plan, Programme } from "./types.ts";
 import type { Computed } from "./verdict.ts";
 import { HARDSTAND_VERSION } from "./version.ts";
 
-/** The data sets a plan is computed from. */
-export interface PlanData {
-  readonly thermo: ThermoData;
-  readonly trade: TradeData;
-}
+export type { PlanData } from "./setting.ts";
 
 /** How a plan is worked out. */
 export interface PlanOptions {
@@ -48,22 +38,11 @@ export interface PlanOptions {
  * failure with its reason. It does not throw on what a person supplied and never returns NaN.
  */
 export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Read<Plan> {
-  const completed = completeWater(job.water, { thermo: data.thermo, temperature_C: job.spray.temperature_C });
-  if (!completed.ok) return completed;
-  const water = completed.value;
-  const mix = mixOf(job, data.trade);
-  if (!mix.ok) return mix;
   const count = options.draws ?? USUAL_DRAWS;
-  const asked: Setting = {
-    job,
-    water,
-    mix: mix.value,
-    feeds: feedsOf(job, data.trade),
-    temperature_C: job.spray.temperature_C ?? water.temperature_C,
-    chemistry: chemistryFor(job, data, job.spray.humidity ?? USUAL_HUMIDITY),
-    drawn: drawnFor(job, job.water, water, data.thermo, count),
-    plannedMeets: false,
-  };
+  const read = settingOf(job, data, count);
+  if (!read.ok) return read;
+  const asked = read.value;
+  const { water } = asked;
   const free = freeIn(asked, job.spray.volume_LPerHa, []);
   const setting: Setting = {
     ...asked,
@@ -116,31 +95,7 @@ export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Re
     issues,
     versions: { hardstand: HARDSTAND_VERSION, data: `${data.thermo.version}+${data.trade.version}` },
   };
-  return { ok: true, issues: [...completed.issues, ...issues], value: plan };
-}
-
-/** Products of the mix with their records; an id that is not in the data is an issue. */
-function mixOf(job: Job, trade: TradeData): Read<readonly MixProduct[]> {
-  const found: MixProduct[] = [];
-  const issues: Issue[] = [];
-  for (const item of job.mix) {
-    const { own } = item;
-    const active = own === null ? trade.actives.find((a) => a.id === item.active) : recordOfOwn(own, trade);
-    if (active === undefined) {
-      issues.push({ code: "active-unknown", path: item.path, received: item.active, severity: "error" });
-      continue;
-    }
-    found.push({ item, active, form: formOf(item, active.forms) });
-  }
-  return issues.length > 0 ? { ok: false, issues } : { ok: true, value: found, issues: [] };
-}
-
-/** Leaf feeds of the mix with their records. */
-function feedsOf(job: Job, trade: TradeData): readonly MixFeed[] {
-  return job.feeds.flatMap((item): MixFeed[] => {
-    const record = trade.feeds.find((feed) => feed.id === item.feed);
-    return record === undefined ? [] : [{ item, record }];
-  });
+  return { ok: true, issues: [...read.issues, ...issues], value: plan };
 }
 
 /** Feeds of which the spray cannot dissolve as much as is planned, at its temperature. */
@@ -154,12 +109,6 @@ function feedsThatDoNotDissolve({ feeds, job, temperature_C }: Setting): readonl
     const expected = `at most ${String(Math.round(most))} g/L at ${String(temperature_C)} °C`;
     return [{ code: "feed-not-dissolved", path: feed.item.path, received, expected, severity: "warning" }];
   });
-}
-
-/** The form named, else the only one there is. */
-function formOf<T extends { readonly id: string }>(item: MixItem, forms: readonly T[]): T | null {
-  if (item.form !== null) return forms.find((f) => f.id === item.form) ?? null;
-  return forms.length === 1 ? (forms[0] ?? null) : null;
 }
 
 /** Every way out, conditioners at their least sufficient dose with what they were searched as. */
@@ -213,26 +162,6 @@ function completedSources(
   });
 }
 
-/** The conditioners of the job, or every built-in chemistry offered by default, in its first form. */
-function candidatesOf(job: Job, trade: TradeData): readonly Candidate[] {
-  if (job.conditioners === null) {
-    return trade.conditioners
-      .filter((record) => record.offered === "by default")
-      .map((record) => ({ record, formId: record.forms[0]?.id ?? record.id, choice: null }));
-  }
-  return job.conditioners.flatMap((choice): Candidate[] => {
-    if (choice.own !== null) {
-      const { record } = choice.own;
-      return record === null ? [] : [{ record, formId: record.id, choice }];
-    }
-    const found = findConditioner(trade, choice.form ?? choice.chemistry);
-    const byId = findConditioner(trade, choice.chemistry);
-    if (found.ok && byId.ok && found.value.record.id === byId.value.record.id)
-      return [{ ...found.value, choice }];
-    return byId.ok ? [{ ...byId.value, choice }] : [];
-  });
-}
-
 /** A programme that could not be computed is said, never dropped in silence. */
 function unsolved(name: string, reason: string, detail: string): Issue {
   return {
@@ -240,21 +169,5 @@ function unsolved(name: string, reason: string, detail: string): Issue {
     path: `programmes.${name}`,
     received: `${reason}: ${detail}`,
     severity: "warning",
-  };
-}
-
-function waterOfPlan(water: Water, thermo: ThermoData): Plan["water"] {
-  const ions = Object.entries(water.totals_molPerL)
-    .filter(([, total]) => total > 0)
-    .sort((a, b) => componentInfo(thermo, b[0]).charge - componentInfo(thermo, a[0]).charge);
-  return {
-    source: water.source,
-    hardness_mgPerL_asCaCO3: hardness_mgPerL_asCaCO3(water),
-    alkalinity_mgPerL_asCaCO3: alkalinity_mgPerL_asCaCO3(water),
-    pH: water.pH,
-    ions_molPerL: Object.fromEntries(ions),
-    chargeBalance_percent: water.chargeBalance_percent,
-    assumptions: water.assumptions,
-    issues: water.issues,
   };
 }

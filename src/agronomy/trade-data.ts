@@ -1,6 +1,7 @@
 import actives from "../../data/actives.json" with { type: "json" };
 import affinityClasses from "../../data/affinity-classes.json" with { type: "json" };
 import cautions from "../../data/cautions.json" with { type: "json" };
+import complaintCauses from "../../data/complaint-causes.json" with { type: "json" };
 import conditioners from "../../data/conditioners.json" with { type: "json" };
 import doseRules from "../../data/dose-rules.json" with { type: "json" };
 import feeds from "../../data/feeds.json" with { type: "json" };
@@ -135,6 +136,21 @@ export interface AffinityClass extends Provenance {
   readonly note: string;
 }
 
+/** A usual cause of a spray that failed, and what speaks for and against it in the field. */
+export interface ComplaintCause extends Provenance {
+  readonly id: string;
+  readonly name: string;
+  /** What to ask or look at. */
+  readonly check: string;
+  readonly signs: readonly {
+    readonly about: "pattern" | "plants" | "loads";
+    readonly is: readonly string[];
+    readonly says: "for" | "against";
+    readonly text: string;
+  }[];
+  readonly evidence: Evidence;
+}
+
 /** Everything the trade knows: actives, conditioners, leaf feeds, rules, formulations, cautions and published doses. */
 export interface TradeData {
   readonly version: string;
@@ -147,6 +163,8 @@ export interface TradeData {
   readonly cautions: readonly CautionRecord[];
   readonly doseRules: DoseRules;
   readonly otherForms: readonly OtherForm[];
+  /** In the order in which advisers exclude them, the water last. */
+  readonly complaintCauses: readonly ComplaintCause[];
 }
 
 /** Version of the trade data set. */
@@ -167,6 +185,7 @@ export function builtInTrade(): TradeData {
     formulations: formulations as unknown as Formulations,
     cautions: cautions.cautions as unknown as readonly CautionRecord[],
     doseRules: doseRules as unknown as DoseRules,
+    complaintCauses: complaintCauses.causes as unknown as readonly ComplaintCause[],
     otherForms: otherForms.forms as unknown as readonly OtherForm[],
   };
 }

@@ -7,6 +7,7 @@ export type Request =
   | { readonly kind: "version" }
   | { readonly kind: "plan"; readonly job: string; readonly form: PlanForm; readonly strict: boolean }
   | { readonly kind: "water"; readonly job: string; readonly json: boolean; readonly strict: boolean }
+  | { readonly kind: "complaint"; readonly record: string; readonly form: ComplaintForm }
   | { readonly kind: "sheet"; readonly file: string; readonly json: boolean }
   | { readonly kind: "flasks"; readonly demo: string; readonly form: FlasksForm; readonly strict: boolean }
   | { readonly kind: "speciate"; readonly case: string; readonly strict: boolean }
@@ -24,7 +25,10 @@ export type PlanForm =
 export type FlasksForm =
   { readonly as: "text" } | { readonly as: "json" } | { readonly as: "html" | "svg"; readonly file: string };
 
-const COMMANDS = ["plan", "water", "sheet", "speciate", "flasks", "serve"];
+/** How the answer to a complaint is given. */
+export type ComplaintForm = Exclude<PlanForm, { readonly as: "card" }>;
+
+const COMMANDS = ["plan", "water", "complaint", "sheet", "speciate", "flasks", "serve"];
 const OPTIONS = {
   json: { type: "boolean" },
   card: { type: "boolean" },
@@ -39,6 +43,7 @@ const OPTIONS = {
 const TAKES: Readonly<Record<string, readonly string[]>> = {
   plan: ["json", "card", "html", "strict"],
   water: ["json", "strict"],
+  complaint: ["json", "html"],
   sheet: ["json"],
   speciate: ["json", "strict"],
   flasks: ["json", "html", "svg", "strict"],
@@ -49,6 +54,7 @@ const TAKES: Readonly<Record<string, readonly string[]>> = {
 const EXAMPLE_FILES: Readonly<Record<string, string>> = {
   speciate: "case.json --json",
   sheet: "report.csv",
+  complaint: "record.yaml",
   flasks: "demo.yaml",
 };
 
@@ -100,7 +106,19 @@ export function readArguments(argv: readonly string[]): Request {
   // An equilibrium is given as data, with or without --json.
   if (command === "speciate") return { kind: "speciate", case: document, strict };
   if (command === "flasks") return flasksRequest(document, values, strict);
+  if (command === "complaint") return complaintRequest(document, values);
   return planRequest(document, values, strict);
+}
+
+function complaintRequest(
+  record: string,
+  values: { readonly json?: boolean; readonly html?: string },
+): Request {
+  if (values.html === undefined)
+    return { kind: "complaint", record, form: { as: values.json === true ? "json" : "text" } };
+  if (values.json === true) return wrong("One form at a time: received --json and --html.");
+  if (values.html === "") return wrong("“--html” needs the name of a file to write.");
+  return { kind: "complaint", record, form: { as: "html", file: values.html } };
 }
 
 function flasksRequest(

@@ -7,6 +7,7 @@ Examples
   hardstand plan job.yaml --card            the fill card as text
   hardstand plan job.yaml --html plan.html  a report to print or pass on
   hardstand water job.yaml                  the water test alone, checked and completed
+  hardstand complaint record.yaml           what the water could have taken of a failed dose
   hardstand sheet report.csv                what a laboratory sheet says, as readings
   hardstand speciate case.json --json       one bare equilibrium
   hardstand flasks demo.yaml --html s.html  a demonstration, as a script to print
@@ -17,6 +18,9 @@ Commands
   plan JOB        what the water does to each active, the ways out, order and loads
   water JOB       the composition with what was assumed and what looks odd;
                   a file with the water block alone will do
+  complaint RECORD
+                  what the water could have taken from an application that failed,
+                  beside the other usual causes; never proof
   sheet FILE      readings found on a laboratory sheet (text or CSV), and what to ask
   speciate CASE   components, totals and constants to concentrations
   flasks DEMO     what each flask of a demonstration looks like, step by step
@@ -25,7 +29,7 @@ Commands
 Options
   --json          data on standard output
   --card          the fill card as plain text (plan)
-  --html FILE     a report in one HTML file (plan), or the script (flasks)
+  --html FILE     a report in one HTML file (plan, complaint), or the script (flasks)
   --svg FILE      the flasks drawn side by side (flasks)
   --port N        port of the page (serve)
   --strict        leave with 4 when a figure lies outside the range it was fitted to

@@ -5,6 +5,7 @@ import type { PlanForm } from "./arguments.ts";
 import { EXIT, sayIssues } from "./exit.ts";
 import type { CliIo } from "./io.ts";
 import { loadData, openJob } from "./open-job.ts";
+import { writeReport } from "./write-report.ts";
 
 /** Plans a job and gives it in the form asked for. @returns the exit code */
 export async function planCommand(name: string, form: PlanForm, strict: boolean, io: CliIo): Promise<number> {
@@ -40,17 +41,7 @@ async function give(
       io.stdout(planText(plan));
       return EXIT.done;
     case "html":
-      try {
-        await io.writeFile(form.file, planHtml(plan, facts));
-      } catch (error) {
-        const code = error instanceof Error && "code" in error ? String(error.code) : String(error);
-        io.stderr(
-          `${form.file}: could not be written (${code}). Check the folder and the right to write there.\n`,
-        );
-        return EXIT.badInput;
-      }
-      io.stderr(`Report written to ${form.file}.\n`);
-      return EXIT.done;
+      return writeReport(form.file, planHtml(plan, facts), io);
   }
 }
 

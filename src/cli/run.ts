@@ -1,6 +1,7 @@
 import { builtInThermo } from "../chem/index.ts";
 import { HARDSTAND_VERSION, builtInTrade } from "../agronomy/index.ts";
 import { readArguments } from "./arguments.ts";
+import { complaintCommand } from "./complaint-command.ts";
 import { EXIT } from "./exit.ts";
 import { flasksCommand } from "./flasks-command.ts";
 import { HELP } from "./help.ts";
@@ -35,6 +36,8 @@ export async function runCli(argv: readonly string[], io: CliIo): Promise<number
       return planCommand(request.job, request.form, request.strict, io);
     case "water":
       return waterCommand(request.job, request.json, request.strict, io);
+    case "complaint":
+      return complaintCommand(request.record, request.form, io);
     case "sheet":
       return sheetCommand(request.file, request.json, io);
     case "speciate":

@@ -19,6 +19,7 @@ const FILES = [
   "cautions",
   "dose-rules",
   "other-forms",
+  "complaint-causes",
 ] as const;
 const contents = Object.fromEntries(FILES.map((name) => [name, read(`${name}.json`)]));
 const trade = builtInTrade();
