@@ -1,4 +1,5 @@
-import { StrictMode } from "react";
+import { StrictMode, Suspense, lazy, useEffect, useState } from "react";
+import type { ReactElement } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./app.tsx";
 import { blankDraft } from "./job/draft.ts";
@@ -19,11 +20,32 @@ function startState(): NonNullable<ReturnType<typeof restoreState>> {
   }
 }
 
+/** Fetched only when it is wanted: the demonstration brings indicators and drawings of its own. */
+const FlasksScreen = lazy(async () => ({
+  default: (await import("./flasks/flasks-screen.tsx")).FlasksScreen,
+}));
+
+/** The screen that the address asks for: the spray plan, or the flasks at #flasks. */
+function Screens(): ReactElement {
+  const [flasks, setFlasks] = useState(window.location.hash === "#flasks");
+  useEffect(() => {
+    const look = (): void => setFlasks(window.location.hash === "#flasks");
+    window.addEventListener("hashchange", look);
+    return () => window.removeEventListener("hashchange", look);
+  }, []);
+  if (!flasks) return <App start={startState()} />;
+  return (
+    <Suspense fallback={<p>Getting the flasks …</p>}>
+      <FlasksScreen />
+    </Suspense>
+  );
+}
+
 const place = document.getElementById("root");
 if (place !== null) {
   createRoot(place).render(
     <StrictMode>
-      <App start={startState()} />
+      <Screens />
     </StrictMode>,
   );
 }

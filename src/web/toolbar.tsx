@@ -73,6 +73,7 @@ export function Toolbar(props: ToolbarProps): ReactElement {
         >
           Blank job
         </button>
+        <a href="#flasks">Flasks</a>
         <button type="button" onClick={() => file.current?.click()}>
           Open file
         </button>

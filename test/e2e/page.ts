@@ -7,6 +7,7 @@ import { servePage } from "../../src/server/index.ts";
 /** The built page served on this machine, with a browser to look at it. */
 export interface Stage {
   readonly browser: Browser;
+  readonly address: string;
   open(width: number, height: number): Promise<Page>;
   close(): Promise<void>;
 }
@@ -29,6 +30,7 @@ export async function setStage(): Promise<Stage> {
   });
   return {
     browser,
+    address: server.address,
     open: async (width, height) => {
       const page = await (await browser.newContext({ viewport: { width, height } })).newPage();
       await page.goto(server.address);
