@@ -9,7 +9,14 @@ export { uncertaintySentences } from "./uncertainty-words.ts";
 export * from "./water-text.ts";
 export * from "./wording.ts";
 export { flasksHtml } from "./flasks-html.ts";
-export { checkText, designText, flasksText } from "./flasks-text.ts";
+export {
+  checkText,
+  designText,
+  estimatesInWords,
+  flasksText,
+  orderInWords,
+  sharesInWords,
+} from "./flasks-text.ts";
 export type { DesignOutcome } from "./flasks-text.ts";
 export { flasksDrawing, flasksSvg, lookInWords, stateAt } from "./flask-drawing.ts";
 export type { DrawingOptions } from "./flask-drawing.ts";

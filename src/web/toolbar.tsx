@@ -71,6 +71,7 @@ export function Toolbar(props: ToolbarProps): ReactElement {
         >
           Blank job
         </button>
+        <a href="#flasks">Flasks</a>
         <button type="button" className="quiet" onClick={() => file.current?.click()}>
           Open file
         </button>
