@@ -20,6 +20,7 @@ import { useResultKept } from "./jobs/use-result-kept.ts";
 import { OfflineBar } from "./offline/offline-bar.tsx";
 import { Patterns } from "./result/patterns.tsx";
 import { Results } from "./result/results.tsx";
+import { ThreeAnswers } from "./result/three-answers.tsx";
 import { headline } from "./result/headline.ts";
 import { Toolbar } from "./toolbar.tsx";
 
@@ -83,10 +84,14 @@ export function App({ start }: { start: StartedBook }): ReactElement {
           {engine.planned !== null && picked !== null && (
             <Results
               planned={engine.planned}
+              first={engine.first}
               picked={picked}
               onPick={setPickedId}
               sampleNote={draft.origin === "sample" ? <SampleNote /> : null}
             />
+          )}
+          {engine.planned === null && engine.first !== null && (
+            <ThreeAnswers plan={engine.first.plan} job={engine.first.job} first />
           )}
           {engine.elapsed_ms !== null && (
             <p className="about elapsed" data-elapsed={engine.elapsed_ms}>

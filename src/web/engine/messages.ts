@@ -101,9 +101,16 @@ export interface Planned {
   readonly cards: Readonly<Record<string, string>>;
 }
 
+/** The first answer to a job: the tank as planned, without ways out and ranges. */
+export interface FirstAnswer {
+  readonly plan: Plan;
+  readonly job: Job;
+}
+
 /** What the engine answers. */
 export type EngineReply =
   | { readonly type: "catalogue"; readonly catalogue: Catalogue }
+  | ({ readonly type: "first"; readonly id: number; readonly elapsed_ms: number } & FirstAnswer)
   | {
       readonly type: "plan";
       readonly id: number;
