@@ -5,6 +5,7 @@ import { cardHtml, fillCard, uncertaintySentences, wordIssue } from "../../repor
 import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
+import type { FlasksRequest } from "../flasks/messages.ts";
 import { sheetView } from "./sheet-view.ts";
 import type { Catalogue, EngineReply, EngineRequest, Planned, WordedIssue } from "./messages.ts";
 
@@ -146,10 +147,19 @@ function sheet({ id, input, options }: Extract<EngineRequest, { type: "sheet" }>
   return { type: "sheet", id, view: sheetView(read) };
 }
 
+/** The flasks' part of the engine, fetched when it is first asked for. */
+async function flasks(request: FlasksRequest): Promise<void> {
+  const { answerFlasks } = await import("../flasks/flasks-engine.ts");
+  answerFlasks(request, { thermo, trade }, (reply) => {
+    say({ type: "flasks", reply });
+  });
+}
+
 self.onmessage = (event: MessageEvent<EngineRequest>) => {
   const request = event.data;
   if (request.type === "plan") void answer(request);
   else if (request.type === "sheet") say(sheet(request));
+  else if (request.type === "flasks") void flasks(request.request);
   else void open(request).then(say);
 };
 

@@ -1,6 +1,7 @@
 import type { Job, Plan } from "../../agronomy/index.ts";
 import type { DecimalMark } from "../../units/index.ts";
 import type { EntryChoice, EntryStatus, SheetOptions, SheetText } from "../../water/index.ts";
+import type { FlasksReply, FlasksRequest } from "../flasks/messages.ts";
 import type { JobDocument } from "../job/to-document.ts";
 
 /** An issue with the words that go with it; the page shows words and puts them beside the field of `path`. */
@@ -88,7 +89,8 @@ export type EngineRequest =
       readonly id: number;
       readonly input: SheetInput;
       readonly options: SheetOptions;
-    };
+    }
+  | { readonly type: "flasks"; readonly request: FlasksRequest };
 
 /** A finished plan with what was made from it. */
 export interface Planned {
@@ -125,7 +127,8 @@ export type EngineReply =
       readonly document: unknown;
       readonly problem: string | null;
     }
-  | { readonly type: "sheet"; readonly id: number; readonly view: SheetView };
+  | { readonly type: "sheet"; readonly id: number; readonly view: SheetView }
+  | { readonly type: "flasks"; readonly reply: FlasksReply };
 
 /** The choice that a text of a document means, whatever its case; undefined when there is none. */
 export function choiceOf<C extends Choice>(choices: readonly C[], text: string): C | undefined {

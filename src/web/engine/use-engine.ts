@@ -104,7 +104,7 @@ export function useEngine(document: JobDocument, job: string): EngineView {
       } else if (reply.type === "sheet") {
         reading.current.get(reply.id)?.(reply);
         reading.current.delete(reply.id);
-      } else if (reply.id === newest.current) {
+      } else if (reply.type !== "flasks" && reply.id === newest.current) {
         setFailed(false);
         setAnswers((before) => takeIn(before, reply, currentJob.current));
       }
