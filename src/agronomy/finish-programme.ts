@@ -1,4 +1,5 @@
 import { uncomputedPairs } from "../chem/index.ts";
+import { borrowedActivity } from "./borrowed-activity.ts";
 import { moneyOf, programmeCost } from "./cost.ts";
 import type { Extent } from "./cost.ts";
 import { ammoniumSulfateRuleDose } from "./dose-rule.ts";
@@ -66,7 +67,11 @@ export function finishProgramme(draft: Draft, trade: TradeData, effort: Effort):
     confidence,
     blocked: reasons.some((reason) => reason.level === "block"),
     reasons,
-    remarks: [...draft.remarks, ...remarksOn(draft)],
+    remarks: [
+      ...draft.remarks,
+      ...remarksOn(draft),
+      ...borrowedActivity(draft, actives, path, drying.estimated),
+    ],
     tank: state,
     actives,
     path,

@@ -118,18 +118,26 @@ export interface Share {
   readonly high: number | null;
   /** Held share by what holds it ("calcium", "magnesium", "iron", …); absent keys are zero. Sums to 1 − free. */
   readonly heldBy: Readonly<Record<string, number>>;
+  /**
+   * Share that has come out of solution as the active's own acid; null when `free` is. In the tank it is held, as
+   * "undissolved acid"; on the leaf nothing of the water holds it, so there it is part of `free`.
+   */
+  readonly ownAcid: number | null;
   readonly evidence: Evidence;
   /** One sentence when `free` is null or rests on an analogy. */
   readonly why: string | null;
 }
 
+/** One end of the leaf answer. */
+export type LeafEnd = Pick<Share, "heldBy"> & { readonly free: number; readonly ownAcid: number };
+
 /** The leaf answer with its two ends. */
 export interface LeafShare extends Share {
   /** No calcium salt of the active ever forms. */
-  readonly withoutSolid: { readonly free: number; readonly heldBy: Readonly<Record<string, number>> } | null;
+  readonly withoutSolid: LeafEnd | null;
   /** The calcium salt of the active forms as soon as it is saturated. */
-  readonly withSolid: { readonly free: number; readonly heldBy: Readonly<Record<string, number>> } | null;
-  /** True when a solid that holds the active nucleates in the central answer. */
+  readonly withSolid: LeafEnd | null;
+  /** True when a salt of a metal with the active forms in the central answer. */
   readonly solidForms: boolean;
   /** Free share when nine tenths of the water are gone, for comparison; null: not known, or dry before that. */
   readonly tenfold: number | null;

@@ -22,6 +22,7 @@ import type {
   SolidAmount,
   TankState,
 } from "./types.ts";
+import { metalOf } from "../chem/index.ts";
 import type { DryDownStep, Equilibrium } from "../chem/index.ts";
 import { quantileOf } from "../numerics/index.ts";
 
@@ -242,8 +243,9 @@ const COMPUTED: Evidence = "computed";
 
 function tankShare(active: TankActive, equilibrium: Equilibrium): Share {
   const { known, why } = bindingWhy(active);
-  if (!known) return { free: null, low: null, high: null, heldBy: {}, evidence: COMPUTED, why };
-  return { ...sharesOf(equilibrium, active.component ?? ""), low: null, high: null, evidence: COMPUTED, why };
+  const range = { low: null, high: null };
+  if (!known) return { free: null, ...range, heldBy: {}, ownAcid: null, evidence: COMPUTED, why };
+  return { ...sharesOf(equilibrium, active.component ?? ""), ...range, evidence: COMPUTED, why };
 }
 
 function leafShare(active: TankActive, paths: LeafPaths): LeafShare {
@@ -257,6 +259,7 @@ function leafShare(active: TankActive, paths: LeafPaths): LeafShare {
     low: null,
     high: null,
     heldBy: end?.heldBy ?? {},
+    ownAcid: end?.ownAcid ?? null,
     evidence: COMPUTED,
     why,
     withoutSolid: sharesAt(paths.never.steps.at(-1)),
@@ -270,7 +273,8 @@ function holdsInSolid(step: DryDownStep | undefined, component: string): boolean
   if (step === undefined) return false;
   const { system, solids } = step.equilibrium;
   return system.definition.solids.some(
-    (solid, i) => (solids[i] ?? 0) > 0 && (solid.formation[component] ?? 0) > 0,
+    (solid, i) =>
+      (solids[i] ?? 0) > 0 && (solid.formation[component] ?? 0) > 0 && metalOf(solid.formation) !== null,
   );
 }
 

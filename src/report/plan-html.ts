@@ -13,6 +13,7 @@ import {
   heldList,
   heldValueText,
   leafEndsText,
+  ownAcidText,
   leastFree,
   programmeCostText,
   rangeText,
@@ -117,7 +118,8 @@ function activeTable(active: ActiveVerdict): SafeHtml {
         </tr>
       </thead>
       <tbody>
-        ${shareRow("In the tank", active.inTank, null)} ${shareRow("On the leaf", active.onLeaf, ends)}
+        ${shareRow("In the tank", active.inTank, [])}
+        ${shareRow("On the leaf", active.onLeaf, [ends === null ? null : `${ends}.`, ownAcidText(active.onLeaf)])}
         <tr>
           <th scope="row">By the clock</th>
           <td>${active.byClock.intact === null ? "not known" : inHundred(active.byClock.intact)}</td>
@@ -135,15 +137,15 @@ function activeTable(active: ActiveVerdict): SafeHtml {
     }`;
 }
 
-function shareRow(where: string, share: Share | LeafShare, ends: string | null): SafeHtml {
+function shareRow(where: string, share: Share | LeafShare, more: readonly (string | null)[]): SafeHtml {
   const held = heldList(share.heldBy);
-  const why = [held === "" ? "" : `Held in 100: ${held}.`, ends === null ? "" : `${ends}.`, share.why ?? ""];
+  const why = [held === "" ? "" : `Held in 100: ${held}.`, ...more, share.why];
   const free = share.free === null ? "not known" : inHundred(share.free);
   return html`<tr>
     <th scope="row">${where}</th>
     <td>${free}</td>
     <td>${rangeText(share.low, share.high)}</td>
-    <td>${why.filter((text) => text !== "").join(" ")} ${mark(share.evidence)}</td>
+    <td>${why.filter((text) => text !== null && text !== "").join(" ")} ${mark(share.evidence)}</td>
   </tr>`;
 }
 

@@ -9,6 +9,7 @@ import {
   evidenceMark,
   heldValueText,
   leafEndsText,
+  ownAcidText,
   leastFree,
   programmeCostText,
   shareText,
@@ -70,7 +71,7 @@ function activeLines(active: ActiveVerdict): string[] {
   const ends = leafEndsText(active.onLeaf);
   say(
     "on the leaf",
-    shareText(active.onLeaf) + (ends === null ? "" : `. ${ends}`),
+    [shareText(active.onLeaf), ends, ownAcidText(active.onLeaf)].filter((text) => text !== null).join(". "),
     evidenceMark(active.onLeaf.evidence),
   );
   say("by the clock", clockText(active.byClock), evidenceMark(active.byClock.evidence));

@@ -38,6 +38,15 @@ export function shareText(share: Share): string {
   return `${inHundred(share.free)} free${range}${held === "" ? "" : `; held by ${held}`}${why}`;
 }
 
+/**
+ * What of an active stands on the leaf as its own acid, held by nothing of the water; null where that is little or not
+ * known.
+ */
+export function ownAcidText({ ownAcid, free }: LeafShare): string | null {
+  if (free === null || ownAcid === null || ownAcid < LEAST_SHOWN) return null;
+  return `Of the free part ${perHundred(ownAcid)} dries to its own acid; no metal holds that. Whether it crystallises there was not measured.`;
+}
+
 /** The two ends of the leaf answer: "between 40 in 100 (solid forms) and 92 in 100 (no solid)". */
 export function leafEndsText(leaf: LeafShare): string | null {
   if (leaf.withSolid === null || leaf.withoutSolid === null) return null;
