@@ -1,11 +1,19 @@
 import { parseArgs } from "node:util";
 import { nearestName } from "../units/index.ts";
+import { LANGUAGE_TAGS, isLanguageTag } from "../words/index.ts";
+import type { LanguageTag } from "../words/index.ts";
 
 /** What the command line was asked to do. */
 export type Request =
   | { readonly kind: "help" }
   | { readonly kind: "version" }
-  | { readonly kind: "plan"; readonly job: string; readonly form: PlanForm; readonly strict: boolean }
+  | {
+      readonly kind: "plan";
+      readonly job: string;
+      readonly form: PlanForm;
+      readonly strict: boolean;
+      readonly language: LanguageTag;
+    }
   | { readonly kind: "water"; readonly job: string; readonly json: boolean; readonly strict: boolean }
   | { readonly kind: "complaint"; readonly record: string; readonly form: ComplaintForm }
   | { readonly kind: "sheet"; readonly file: string; readonly json: boolean }
@@ -36,12 +44,13 @@ const OPTIONS = {
   svg: { type: "string" },
   pdf: { type: "string" },
   port: { type: "string" },
+  language: { type: "string" },
   strict: { type: "boolean" },
   version: { type: "boolean" },
 } as const;
 /** Options each command takes. */
 const TAKES: Readonly<Record<string, readonly string[]>> = {
-  plan: ["json", "card", "html", "strict"],
+  plan: ["json", "card", "html", "language", "strict"],
   water: ["json", "strict"],
   complaint: ["json", "html"],
   sheet: ["json"],
@@ -142,18 +151,28 @@ function oneForm(forms: readonly string[]): Request {
 
 function planRequest(
   job: string,
-  values: { readonly json?: boolean; readonly card?: boolean; readonly html?: string },
+  values: {
+    readonly json?: boolean;
+    readonly card?: boolean;
+    readonly html?: string;
+    readonly language?: string;
+  },
   strict: boolean,
 ): Request {
+  const language = values.language ?? "en-GB";
+  if (!isLanguageTag(language)) return wrong(languageMessage(language));
+  if (values.json !== undefined && values.language !== undefined)
+    return wrong("“--json” is the same in every language: leave --language out.");
   const forms = (["json", "card", "html"] as const).filter((name) => values[name] !== undefined);
   if (forms.length > 1) return oneForm(forms);
   if (values.html !== undefined) {
     if (values.html === "") return wrong("“--html” needs the name of a file to write.");
-    return { kind: "plan", job, form: { as: "html", file: values.html }, strict };
+    return { kind: "plan", job, form: { as: "html", file: values.html }, strict, language };
   }
   return {
     kind: "plan",
     job,
+    language,
     form: { as: values.json === true ? "json" : values.card === true ? "card" : "text" },
     strict,
   };
@@ -165,6 +184,10 @@ function serveRequest(port: string | undefined): Request {
     return wrong(`“--port” received ${port}; expected a whole number from 0 to 65535.`);
   }
   return { kind: "serve", port: Number(port) };
+}
+
+function languageMessage(language: string): string {
+  return `“--language” received ${language}; expected one of ${LANGUAGE_TAGS.join(", ")}.`;
 }
 
 function commandMessage(command: string): string {
@@ -186,6 +209,7 @@ function optionMessage(error: unknown, argv: readonly string[]): string {
   const option = /'(?:-\w, )?--(\w+)/.exec(said)?.[1];
   if (option === "html" || option === "svg" || option === "pdf")
     return `“--${option}” needs the name of a file to write.`;
+  if (option === "language") return `“--language” needs one of ${LANGUAGE_TAGS.join(", ")}.`;
   if (option === "port") return "“--port” needs a whole number from 0 to 65535.";
   return option === undefined ? said : `“--${option}” takes no value.`;
 }

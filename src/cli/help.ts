@@ -32,6 +32,7 @@ Options
   --html FILE     a report in one HTML file (plan, complaint), or the script (flasks)
   --svg FILE      the flasks drawn side by side (flasks)
   --port N        port of the page (serve)
+  --language TAG  words, numbers and dates of the result: en-GB, en-US, de, fr, es (plan)
   --strict        leave with 4 when a figure lies outside the range it was fitted to
   -h, --help      this text
   --version       version of the program and of its data

@@ -1,14 +1,27 @@
 import { planJob } from "../agronomy/index.ts";
 import type { Job, Plan } from "../agronomy/index.ts";
 import { cardText, fillCard, planHtml, planText } from "../report/index.ts";
+import { loadLanguage } from "../words/index.ts";
+import type { Language, LanguageTag } from "../words/index.ts";
 import type { PlanForm } from "./arguments.ts";
 import { EXIT, sayIssues } from "./exit.ts";
 import type { CliIo } from "./io.ts";
 import { loadData, openJob } from "./open-job.ts";
 import { writeReport } from "./write-report.ts";
 
+/** How a plan is asked for. */
+export interface PlanAsked {
+  readonly form: PlanForm;
+  readonly strict: boolean;
+  readonly language: LanguageTag;
+}
+
 /** Plans a job and gives it in the form asked for. @returns the exit code */
-export async function planCommand(name: string, form: PlanForm, strict: boolean, io: CliIo): Promise<number> {
+export async function planCommand(
+  name: string,
+  { form, strict, language }: PlanAsked,
+  io: CliIo,
+): Promise<number> {
   const data = loadData();
   const job = await openJob(name, data.trade, io);
   if (job === null) return EXIT.badInput;
@@ -18,7 +31,7 @@ export async function planCommand(name: string, form: PlanForm, strict: boolean,
     return EXIT.badInput;
   }
   const plan = read.value;
-  const given = await give(plan, job.value, form, io);
+  const given = await give(plan, job.value, form, await loadLanguage(language), io);
   if (given !== EXIT.done) return given;
   return leave(plan, job.value, strict, io);
 }
@@ -27,6 +40,7 @@ async function give(
   plan: Plan,
   job: Job & { readonly title: string | null },
   form: PlanForm,
+  language: Language,
   io: CliIo,
 ): Promise<number> {
   const facts = { date: io.today(), title: job.title, sampled: job.water.sampled };
@@ -35,7 +49,7 @@ async function give(
       io.stdout(`${JSON.stringify(plan, null, 2)}\n`);
       return EXIT.done;
     case "card":
-      io.stdout(cardText(fillCard(plan, facts)));
+      io.stdout(cardText(fillCard(plan, facts, language), language));
       return EXIT.done;
     case "text":
       io.stdout(planText(plan));

@@ -1,6 +1,9 @@
+import { ENGLISH } from "../words/index.ts";
+import type { Language, Said } from "../words/index.ts";
 import type { CardStep, FillCard } from "./card.ts";
-import { html, nothing, trusted } from "./html.ts";
+import { filled, html, nothing, said, trusted } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
+import { mark } from "./html-mark.ts";
 
 /** Sizes of the text [pt] from few lines to many, so that the card stays one page. */
 const SIZES: readonly { readonly upTo: number; readonly base_pt: number }[] = [
@@ -18,10 +21,13 @@ const SIGNS_PER_LINE = 78;
 /**
  * The fill card as one self-contained HTML page: black on white, content area 186 × 255 mm, which fits A4 and Letter.
  * All text is escaped.
+ *
+ * @param language the one the card was made in
  */
-export function cardHtml(card: FillCard): string {
+export function cardHtml(card: FillCard, language: Language = ENGLISH): string {
+  const words = language.words.card;
   const page = html`<!doctype html>
-    <html lang="en-GB">
+    <html lang="${language.tag}">
       <head>
         <meta charset="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
@@ -35,19 +41,20 @@ export function cardHtml(card: FillCard): string {
           <header>
             <h1>${card.title}</h1>
             <p class="facts">
-              <span><b>Water</b> ${card.sample}</span> <span><b>Printed</b> ${card.date}</span>
+              <span><b>${words.water}</b> ${card.sample}</span>
+              <span><b>${words.printed}</b> ${card.date}</span>
             </p>
             <p class="programme">${card.programme}, <b>${card.waterVolume}</b></p>
             ${card.result === null ? nothing : html`<p>${card.result}</p>`}
-            ${card.warnings.map((text) => html`<p class="warning"><b>▲ Attention.</b> ${text}</p> `)}
+            ${card.warnings.map((text) => html`<p class="warning"><b>▲ ${words.attention}</b> ${said(text)}</p> `)}
           </header>
-          ${loadsHtml(card)} ${card.before.length === 0 ? nothing : beforeHtml(card.before)}
+          ${loadsHtml(card, words)} ${card.before.length === 0 ? nothing : beforeHtml(card.before, words)}
           <ol>
-            ${card.steps.map((step) => stepHtml(step, card.loads.last !== null))}
+            ${card.steps.map((step) => stepHtml(step, card.loads.last !== null, words))}
           </ol>
           <footer>
-            <p>${card.check} Found: pH ______ Hardness ______</p>
-            <p>${card.redo.text} <span class="evidence">[${card.redo.evidence}]</span></p>
+            <p>${card.check} ${words.found}</p>
+            <p>${card.redo.text} ${mark(card.redo.evidence, language)}</p>
             <p class="small">${card.footer}</p>
           </footer>
         </main>
@@ -56,40 +63,53 @@ export function cardHtml(card: FillCard): string {
   return page.html;
 }
 
-function loadsHtml(card: FillCard): SafeHtml {
+type CardWords = Language["words"]["card"];
+
+function loadsHtml(card: FillCard, words: CardWords): SafeHtml {
   const { count, full, last } = card.loads;
-  const lastText = last === null ? nothing : html`; last load <b>${last.volume}</b> for ${last.area}`;
-  return html`<p class="loads">
-    <b>${count}</b> ${count === 1 ? "load" : "loads"}: full load <b>${full.volume}</b> for
-    ${full.area}${lastText}. Loads done: ${trusted('<span class="tick"></span> '.repeat(Math.min(count, 12)))}
-  </p>`;
+  const loads = filled(count === 1 ? words.oneLoad : words.manyLoads, { count: html`<b>${count}</b>` });
+  const volume = html`<b>${full.volume}</b>`;
+  const line =
+    last === null
+      ? filled(words.fullLoads, { loads, volume, area: full.area })
+      : filled(words.fullAndLastLoads, {
+          loads,
+          volume,
+          area: full.area,
+          lastVolume: html`<b>${last.volume}</b>`,
+          lastArea: last.area,
+        });
+  const ticks = trusted('<span class="tick"></span> '.repeat(Math.min(count, 12)));
+  return html`<p class="loads">${line} ${words.loadsDone} ${ticks}</p>`;
 }
 
-function beforeHtml(cautions: readonly string[]): SafeHtml {
-  return html`<section aria-label="Before you start">
-    <h2>Before you start</h2>
+function beforeHtml(cautions: readonly Said[], words: CardWords): SafeHtml {
+  return html`<section aria-label="${words.beforeYouStart}">
+    <h2>${words.beforeYouStart}</h2>
     <ul>
-      ${cautions.map((text) => html`<li>${text}</li>`)}
+      ${cautions.map((text) => html`<li>${said(text)}</li>`)}
     </ul>
   </section>`;
 }
 
-function stepHtml(step: CardStep, hasLast: boolean): SafeHtml {
+function stepHtml(step: CardStep, hasLast: boolean, words: CardWords): SafeHtml {
   const last =
     step.amount === null || !hasLast
       ? nothing
-      : html`<span class="amount last"><small>last load</small> ${step.amount.last ?? "none"}</span>`;
+      : html`<span class="amount last"
+          ><small>${words.lastLoad}</small> ${step.amount.last ?? words.noAmount}</span
+        >`;
   const amount =
     step.amount === null
       ? nothing
       : html`<span class="amounts"
-          ><span class="amount"><small>full load</small> ${step.amount.full}</span>${last}</span
+          ><span class="amount"><small>${words.fullLoad}</small> ${step.amount.full}</span>${last}</span
         >`;
-  const cautions = step.cautions.map((text) => html`<p class="caution"><b>▲</b> ${text}</p>`);
+  const cautions = step.cautions.map((text) => html`<p class="caution"><b>▲</b> ${said(text)}</p>`);
   return html`<li class="${step.pause ? "pause" : "step"}">
     <span class="tick"></span><span class="number">${step.number}</span>
     <div class="what">
-      <p>${step.pause ? html`<b>Pause.</b> ` : nothing}${step.what}</p>
+      <p>${step.pause ? html`<b>${words.pause}</b> ` : nothing}${said(step.what)}</p>
       ${cautions}
     </div>
     ${amount}
@@ -100,12 +120,12 @@ function stepHtml(step: CardStep, hasLast: boolean): SafeHtml {
 function textSize_pt(card: FillCard): number {
   const lines = (text: string, signs = SIGNS_PER_LINE): number => Math.max(1, Math.ceil(text.length / signs));
   let total = 9 + lines(card.sample) + lines(card.programme) + lines(card.redo.text) + lines(card.footer);
-  for (const text of card.warnings) total += lines(text) + 0.5;
-  for (const text of card.before) total += lines(text);
+  for (const { text } of card.warnings) total += lines(text) + 0.5;
+  for (const { text } of card.before) total += lines(text);
   for (const step of card.steps) {
     const signs = step.amount === null ? SIGNS_PER_LINE - 6 : SIGNS_PER_LINE - 36;
-    total += lines(step.what, signs) + 0.5;
-    for (const text of step.cautions) total += lines(text, signs);
+    total += lines(step.what.text, signs) + 0.5;
+    for (const { text } of step.cautions) total += lines(text, signs);
   }
   return SIZES.find((size) => total <= size.upTo)?.base_pt ?? LEAST_PT;
 }
