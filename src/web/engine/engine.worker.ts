@@ -1,12 +1,28 @@
-import { builtInTrade, findFormulation, planJob, readJob } from "../../agronomy/index.ts";
-import type { Plan, TradeData } from "../../agronomy/index.ts";
+import {
+  builtInTrade,
+  FEEDS,
+  findFormulation,
+  OTHER_PARTNERS,
+  planJob,
+  readJob,
+  SPRAYER_METALS,
+  WATER_TREATMENTS,
+} from "../../agronomy/index.ts";
+import type { ConditionerRecord, FeedRecord, Plan, TradeData } from "../../agronomy/index.ts";
 import { builtInThermo } from "../../chem/index.ts";
 import { cardHtml, fillCard, uncertaintySentences, wordIssue } from "../../report/index.ts";
 import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
 import { sheetView } from "./sheet-view.ts";
-import type { Catalogue, EngineReply, EngineRequest, Planned, WordedIssue } from "./messages.ts";
+import type {
+  Catalogue,
+  ConditionerOption,
+  EngineReply,
+  EngineRequest,
+  Planned,
+  WordedIssue,
+} from "./messages.ts";
 
 const thermo = builtInThermo();
 const trade = builtInTrade();
@@ -29,13 +45,22 @@ function catalogueOf(data: TradeData): Catalogue {
       forms: active.forms.map((form) => ({ id: form.id, name: form.name, also: form.synonyms })),
       formulations: active.formulations,
     })),
-    conditioners: data.conditioners.map((record) => ({
-      id: record.id,
-      name: record.name,
-      also: record.synonyms,
-      forms: record.forms.map((form) => ({ id: form.id, name: form.name })),
-    })),
+    conditioners: data.conditioners.map(optionOf),
+    feeds: data.feeds.map(optionOf),
+    affinityClasses: data.affinityClasses
+      .filter(({ id }) => id !== NOT_KNOWN)
+      .map(({ id, name, synonyms }) => ({ id, name, also: synonyms })),
+    partners: [...FEEDS, ...OTHER_PARTNERS],
+    waterTreatments: WATER_TREATMENTS,
+    sprayerMetals: SPRAYER_METALS,
   };
+}
+
+/** The class of an affinity nobody knows: the same as nothing chosen. */
+const NOT_KNOWN = "not-known";
+
+function optionOf({ id, name, synonyms, forms }: ConditionerRecord | FeedRecord): ConditionerOption {
+  return { id, name, also: synonyms, forms: forms.map((form) => ({ id: form.id, name: form.name })) };
 }
 
 function worded(issues: readonly Issue[]): readonly WordedIssue[] {
@@ -43,15 +68,20 @@ function worded(issues: readonly Issue[]): readonly WordedIssue[] {
   return issues.map((issue) => ({
     path: issue.path,
     severity: issue.severity,
-    words: issue.code === "key-missing" ? neededWords(issue) : wordIssue({ ...issue, path: "" }),
-    missing: issue.code === "key-missing",
+    words: isMissing(issue) ? neededWords(issue) : wordIssue({ ...issue, path: "" }),
+    missing: isMissing(issue),
     readings: issue.code === "number-ambiguous" ? (issue.expected?.split(" or ") ?? []) : [],
   }));
 }
 
+/** On a form an empty text is one that nobody has filled in yet. */
+function isMissing({ code }: Issue): boolean {
+  return code === "key-missing" || code === "text-empty";
+}
+
 /** What a form asks for in words of its own: a person fills in fields, not keys of a file. */
-function neededWords({ expected }: Issue): string {
-  if (expected === undefined) return "needed.";
+function neededWords({ code, expected }: Issue): string {
+  if (expected === undefined || code === "text-empty") return "needed.";
   return /^\d/.test(expected) ? `needed, such as ${expected}.` : `needed: ${expected}.`;
 }
 
