@@ -1,5 +1,15 @@
-import { builtInTrade, findFormulation, planInSteps, planJob, readJob } from "../../agronomy/index.ts";
-import type { Plan, TitledJob, TradeData } from "../../agronomy/index.ts";
+import {
+  builtInTrade,
+  FEEDS,
+  findFormulation,
+  OTHER_PARTNERS,
+  planInSteps,
+  planJob,
+  readJob,
+  SPRAYER_METALS,
+  WATER_TREATMENTS,
+} from "../../agronomy/index.ts";
+import type { ConditionerRecord, FeedRecord, Plan, TitledJob, TradeData } from "../../agronomy/index.ts";
 import { builtInThermo } from "../../chem/index.ts";
 import { cardHtml, fillCard, uncertaintySentences, wordIssue } from "../../report/index.ts";
 import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
@@ -7,7 +17,14 @@ import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
 import type { FlasksRequest } from "../flasks/messages.ts";
 import { sheetView } from "./sheet-view.ts";
-import type { Catalogue, EngineReply, EngineRequest, Planned, WordedIssue } from "./messages.ts";
+import type {
+  Catalogue,
+  ConditionerOption,
+  EngineReply,
+  EngineRequest,
+  Planned,
+  WordedIssue,
+} from "./messages.ts";
 
 const thermo = builtInThermo();
 const trade = builtInTrade();
@@ -30,13 +47,22 @@ function catalogueOf(data: TradeData): Catalogue {
       forms: active.forms.map((form) => ({ id: form.id, name: form.name, also: form.synonyms })),
       formulations: active.formulations,
     })),
-    conditioners: data.conditioners.map((record) => ({
-      id: record.id,
-      name: record.name,
-      also: record.synonyms,
-      forms: record.forms.map((form) => ({ id: form.id, name: form.name })),
-    })),
+    conditioners: data.conditioners.map(optionOf),
+    feeds: data.feeds.map(optionOf),
+    affinityClasses: data.affinityClasses
+      .filter(({ id }) => id !== NOT_KNOWN)
+      .map(({ id, name, synonyms }) => ({ id, name, also: synonyms })),
+    partners: [...FEEDS, ...OTHER_PARTNERS],
+    waterTreatments: WATER_TREATMENTS,
+    sprayerMetals: SPRAYER_METALS,
   };
+}
+
+/** The class of an affinity nobody knows: the same as nothing chosen. */
+const NOT_KNOWN = "not-known";
+
+function optionOf({ id, name, synonyms, forms }: ConditionerRecord | FeedRecord): ConditionerOption {
+  return { id, name, also: synonyms, forms: forms.map((form) => ({ id: form.id, name: form.name })) };
 }
 
 function worded(issues: readonly Issue[]): readonly WordedIssue[] {
@@ -44,15 +70,20 @@ function worded(issues: readonly Issue[]): readonly WordedIssue[] {
   return issues.map((issue) => ({
     path: issue.path,
     severity: issue.severity,
-    words: issue.code === "key-missing" ? neededWords(issue) : wordIssue({ ...issue, path: "" }),
-    missing: issue.code === "key-missing",
+    words: isMissing(issue) ? neededWords(issue) : wordIssue({ ...issue, path: "" }),
+    missing: isMissing(issue),
     readings: issue.code === "number-ambiguous" ? (issue.expected?.split(" or ") ?? []) : [],
   }));
 }
 
+/** On a form an empty text is one that nobody has filled in yet. */
+function isMissing({ code }: Issue): boolean {
+  return code === "key-missing" || code === "text-empty";
+}
+
 /** What a form asks for in words of its own: a person fills in fields, not keys of a file. */
-function neededWords({ expected }: Issue): string {
-  if (expected === undefined) return "needed.";
+function neededWords({ code, expected }: Issue): string {
+  if (expected === undefined || code === "text-empty") return "needed.";
   return /^\d/.test(expected) ? `needed, such as ${expected}.` : `needed: ${expected}.`;
 }
 

@@ -42,6 +42,13 @@ export interface Catalogue {
   readonly parameters: readonly { readonly name: string; readonly units: readonly string[] }[];
   readonly actives: readonly ActiveChoice[];
   readonly conditioners: readonly ConditionerOption[];
+  readonly feeds: readonly ConditionerOption[];
+  /** What binds metals as an active entered by hand does. */
+  readonly affinityClasses: readonly Choice[];
+  /** Partners of the tank that published rules speak of. */
+  readonly partners: readonly string[];
+  readonly waterTreatments: readonly string[];
+  readonly sprayerMetals: readonly string[];
 }
 
 /** A laboratory sheet as it is given: pasted text, or cells known already. */
