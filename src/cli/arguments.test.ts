@@ -24,12 +24,14 @@ test("each command is understood", () => {
     kind: "plan",
     job: "job.yaml",
     form: { as: "text" },
+    language: "en-GB",
     strict: false,
   });
   expect(readArguments(["plan", "--json", "--strict", "-"])).toEqual({
     kind: "plan",
     job: "-",
     form: { as: "json" },
+    language: "en-GB",
     strict: true,
   });
   expect(readArguments(["plan", "job.yaml", "--card"])).toMatchObject({ form: { as: "card" } });
