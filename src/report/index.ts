@@ -6,6 +6,7 @@ export * from "./complaint-text.ts";
 export * from "./figures.ts";
 export * from "./plan-html.ts";
 export * from "./plan-text.ts";
+export { jarStart } from "./sentences.ts";
 export * from "./sheet-text.ts";
 export { uncertaintySentences } from "./uncertainty-words.ts";
 export * from "./water-text.ts";

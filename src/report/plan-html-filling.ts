@@ -2,6 +2,7 @@ import type { Plan } from "../agronomy/index.ts";
 import { amountText, figure } from "./figures.ts";
 import { html, nothing } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
+import { jarStart } from "./sentences.ts";
 import { mark } from "./html-mark.ts";
 
 /** How to fill: loads, order, where published orders differ, the sprayer, cautions and the jar test. */
@@ -63,6 +64,7 @@ export function fillingSection(plan: Plan): SafeHtml {
       plan.jar.length === 0
         ? nothing
         : html`<h3>Jar test</h3>
+            <p>${jarStart(plan.jarVolume_L)}</p>
             <ul>
               ${plan.jar.map((one) => html`<li>${one.label}: ${amountText(one.amount, one.unit)}${[one.how, one.spoons].flatMap((way) => (way === null ? [] : [html` ${way}`]))}</li>`)}
             </ul>`

@@ -11,6 +11,7 @@ import type {
   Share,
 } from "../agronomy/index.ts";
 import { ENGLISH, fill } from "../words/index.ts";
+import { figure } from "./figures.ts";
 import type { Language } from "../words/index.ts";
 
 /** Held shares below this are not worth a word. */
@@ -67,6 +68,14 @@ function withRange(
 export function ownAcidText({ ownAcid, free }: LeafShare, { figures }: Language = ENGLISH): string | null {
   if (free === null || ownAcid === null || ownAcid < LEAST_SHOWN) return null;
   return `Of the free part ${figures.perHundred(ownAcid)} dries to its own acid; no metal holds that. Whether it crystallises there was not measured.`;
+}
+
+/** How a jar test is done, before its amounts. */
+export function jarStart(jarVolume_L: number): string {
+  return (
+    `For ${figure(jarVolume_L)} L of spray. Half the water first, then these in turn, shaken each time, then the rest. ` +
+    "Look after 5 and 30 minutes: flakes, gel, layers or heat mean no. Common practice."
+  );
 }
 
 /** The two ends of the leaf answer: "between 40 in 100 (solid forms) and 92 in 100 (no solid)". */

@@ -76,7 +76,7 @@ export function Results({ planned, first, picked, onPick, sampleNote }: ResultsP
         <LoadTable loads={loads} />
         <SumList summary="How these were worked out" sums={fillingSums(job, picked)} />
         <h4>Jar test</h4>
-        <Jar jar={jar} />
+        <Jar jar={jar} jarVolume_L={picked.filling.jarVolume_L} />
       </Section>
       <CardSection card={planned.cards[picked.id] ?? null} />
       <Section id="section-water-facts" title="The water, checked">
