@@ -16,7 +16,7 @@ export default defineConfig({
           exclude: ["test/e2e/**"],
         },
       },
-      { test: { ...shared, name: "browser", include: ["test/e2e/**/*.test.ts"], fileParallelism: false } },
+      { test: { ...shared, name: "browser", include: ["test/e2e/**/*.test.ts"], maxWorkers: 2 } },
     ],
   },
 });
