@@ -3,6 +3,7 @@ import { borrowedActivity } from "./borrowed-activity.ts";
 import { moneyOf, programmeCost } from "./cost.ts";
 import type { Extent } from "./cost.ts";
 import { ammoniumSulfateRuleDose } from "./dose-rule.ts";
+import { airRemarks } from "./iron-air.ts";
 import { conditionerLabel, fillingOf } from "./filling.ts";
 import { heldValue } from "./held-value.ts";
 import type { Draft } from "./programmes.ts";
@@ -70,6 +71,7 @@ export function finishProgramme(draft: Draft, trade: TradeData, effort: Effort):
     remarks: [
       ...draft.remarks,
       ...remarksOn(draft),
+      ...airRemarks(state.ferrousIron, state.pH, job.spray.aerated),
       ...borrowedActivity(draft, actives, path, drying.estimated),
     ],
     tank: state,

@@ -86,6 +86,8 @@ export interface Job {
     readonly temperature_C: number | null;
     /** Relative humidity of the air while drops dry [1]; null when not said. */
     readonly humidity: number | null;
+    /** Whether the tank is full of air (open, splashing return): iron(II) is then oxidised; null when not said. */
+    readonly aerated: boolean | null;
     /** From mixed to last sprayed; null when not said: then by `output_LPerMin`, where that is. */
     readonly holdingTime_h: number | null;
     readonly jar_L: number;
@@ -213,6 +215,14 @@ export interface DryingEnd {
   readonly estimated: readonly string[];
 }
 
+/** Iron(II) of a tank in air. */
+export interface FerrousIron {
+  /** Half-life [h] at the tank's pH and temperature, by a published rate law. */
+  readonly halfLife_h: number;
+  /** Share that is iron(III) when the last is sprayed; 0 where the job does not say that the tank is aerated. */
+  readonly oxidised: number;
+}
+
 /** What a tank does, for one conditioner choice. */
 export interface TankState {
   readonly pH: number;
@@ -220,6 +230,8 @@ export interface TankState {
   readonly solids: readonly SolidAmount[];
   /** True when the activity model is used beyond the range it was fitted to. */
   readonly extrapolated: boolean;
+  /** null where the tank holds no iron(II). */
+  readonly ferrousIron: FerrousIron | null;
 }
 
 export interface PlannedDose {

@@ -5,6 +5,7 @@ import { RATE_FACTOR } from "./bands/model-uncertainty.ts";
 import { byClock, clockRange } from "./clock.ts";
 import { DRYING_STOPS } from "./chemistry.ts";
 import type { Chemistry } from "./chemistry.ts";
+import { airedIron } from "./iron-air.ts";
 import { dryingEnd, leafPaths } from "./leaf.ts";
 import type { LeafPaths } from "./leaf.ts";
 import { sharesOf } from "./shares.ts";
@@ -64,7 +65,7 @@ export function judgeTank(
   const dried = leafPaths(tank, chemistry, DRYING_STOPS);
   if (!dried.ok) return dried;
   const paths = dried.value;
-  const state = tankState(solved.value);
+  const state = tankState(tank, solved.value);
   const components = judgedComponents(tank);
   let draws: ProgrammeDraws | null = null;
   if (drawn !== null && components.length > 0) {
@@ -209,12 +210,14 @@ export function leastFree(
   return { ok: true, value: Math.min(...shares) };
 }
 
-function tankState(equilibrium: Equilibrium): TankState {
+function tankState(tank: Tank, equilibrium: Equilibrium): TankState {
+  const pH = equilibrium.pH ?? Number.NaN;
   return {
-    pH: equilibrium.pH ?? Number.NaN,
+    pH,
     ionicStrength_molPerL: equilibrium.ionicStrength_molPerL,
     solids: solidsOf(equilibrium),
     extrapolated: equilibrium.extrapolated,
+    ferrousIron: airedIron(tank, pH),
   };
 }
 

@@ -1,7 +1,7 @@
 import { settleNear } from "../../chem/index.ts";
 import { freeLogit } from "../shares.ts";
 import type { Draws } from "./draws.ts";
-import { shiftedConstants } from "./factors.ts";
+import { shiftedConstants, stretched } from "./factors.ts";
 import { drawnTotal } from "./neighbourhood.ts";
 import type { DropEnd, Place } from "./neighbourhood.ts";
 
@@ -42,7 +42,7 @@ export function solveDraw(
     {
       ...conditions,
       totals_molPerL,
-      ...shiftedConstants(system, factors, (f) => draws.normal(f.key)[i]!),
+      ...shiftedConstants(system, factors, (f) => stretched(f, draws.normal(f.key)[i]!)),
       start: near.equilibrium,
       maxIterations: MOST_ITERATIONS,
       tolerance: DRAW_TOLERANCE,

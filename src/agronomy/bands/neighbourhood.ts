@@ -3,6 +3,7 @@ import type { Conditions, Equilibrium, Sensitivity, SensitivityParameter } from 
 import { freeLogit } from "../shares.ts";
 import type { Computed } from "../verdict.ts";
 import type { Draws } from "./draws.ts";
+import { stretched } from "./factors.ts";
 import type { Factor } from "./factors.ts";
 
 /** One equilibrium of a programme, and what it takes to solve one near it. */
@@ -102,7 +103,7 @@ function movesOf(place: Place, draws: Draws, i: number, columns: Columns): Float
   const { speciesAt, solidAt, firstTotal, moved } = columns;
   const moves = new Float64Array(firstTotal + moved.length);
   for (const factor of place.factors) {
-    const z = draws.normal(factor.key)[i]!;
+    const z = stretched(factor, draws.normal(factor.key)[i]!);
     for (const [index, w] of factor.species) {
       const p = speciesAt.get(index);
       if (p !== undefined) moves[p]! += w * z;
@@ -267,7 +268,7 @@ function carry(
     let weight = 0;
     for (const [index, w] of factor.species) weight += w * (by[speciesAt.get(index) ?? -1] ?? 0);
     for (const [index, w] of factor.solids) weight += w * (by[solidAt.get(index) ?? -1] ?? 0);
-    if (Math.abs(weight) > 1e-6) add(weight, draws.normal(factor.key));
+    if (Math.abs(weight) > 1e-6) add(weight, columnOf(factor, draws));
   }
   moved.forEach((column, k) => {
     if (column !== null) add(by[firstTotal + k]!, column);
@@ -276,6 +277,12 @@ function carry(
     for (let i = 0; i < out.length; i++) out[i]! += courseAt(overHumidity, humidity[i]!) - value;
   }
   return out;
+}
+
+/** Draws of a factor, stretched where its spread is uneven. */
+function columnOf(factor: Factor, draws: Draws): Float64Array {
+  const column = draws.normal(factor.key);
+  return factor.belowPerAbove === undefined ? column : column.map((z) => stretched(factor, z));
 }
 
 /** A course at a humidity: straight between its points, and level beyond them. */

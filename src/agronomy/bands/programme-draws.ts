@@ -3,6 +3,7 @@ import type { Conditions, Equilibrium } from "../../chem/index.ts";
 import { quantileOf } from "../../numerics/index.ts";
 import { NUCLEATING_SOLIDS } from "../chemistry.ts";
 import type { Chemistry } from "../chemistry.ts";
+import { airedDraws } from "../iron-air.ts";
 import type { LeafPath, LeafPaths } from "../leaf.ts";
 import type { Tank } from "../tank.ts";
 import type { Computed } from "../verdict.ts";
@@ -108,10 +109,11 @@ export function drawProgramme(
   tank: Tank,
   central: { readonly answer: Equilibrium; readonly paths: LeafPaths },
   components: readonly string[],
-  setting: DrawSetting,
+  asked: DrawSetting,
   chemistry: Chemistry,
   effort: Effort,
 ): Computed<ProgrammeDraws> {
+  const setting = airedDraws(asked, tank);
   const { draws, humidity, threshold } = setting;
   const carried = (
     place: Place,
