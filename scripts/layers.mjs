@@ -2,7 +2,8 @@
  * The layers of `src/` and what each may import. This one table feeds the lint rules that keep the layers apart.
  *
  * - `imports`: other layers, always through their `index.ts`.
- * - `folders`: folders beside `src/` that hold JSON read by the layer.
+ * - `folders`: folders beside `src/` that hold JSON read by the layer; `scripts` lends the command line what finds a
+ *   browser.
  * - `packages`: packages from the registry; `node`: the built-in modules of Node.
  * - `pure`: no clock, no randomness, no console: these are handed in by the shells.
  */
@@ -62,7 +63,7 @@ export const layers = {
       "report",
       "server",
     ],
-    folders: ["data", "schemas", "examples"],
+    folders: ["data", "schemas", "examples", "scripts"],
     packages: ["yaml"],
     node: true,
     pure: false,

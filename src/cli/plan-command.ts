@@ -5,9 +5,24 @@ import { loadLanguage } from "../words/index.ts";
 import type { Language, LanguageTag } from "../words/index.ts";
 import type { PlanForm } from "./arguments.ts";
 import { EXIT, sayIssues } from "./exit.ts";
-import type { CliIo } from "./io.ts";
+import type { CliIo, PdfPrinter } from "./io.ts";
 import { loadData, openJob } from "./open-job.ts";
 import { writeReport } from "./write-report.ts";
+
+const words = {
+  noBrowser:
+    "A PDF is printed by a browser, and none was found. Nothing was written.\n" +
+    "- Install Chromium, Chrome or Edge, or name one: HARDSTAND_BROWSER=/path/to/chromium\n" +
+    "- Or use --html FILE, open that file in any browser and print it.\n",
+  notPrinted: (browser: string, why: string): string =>
+    `The browser ${browser} made no PDF (${why}). Nothing was written.\n` +
+    "- Or use --html FILE, open that file in any browser and print it.\n",
+};
+
+/** How a plan is given, with what prints it where that is needed. */
+type GivenForm =
+  | Exclude<PlanForm, { readonly as: "pdf" }>
+  | (Extract<PlanForm, { readonly as: "pdf" }> & { readonly printer: PdfPrinter });
 
 /** How a plan is asked for. */
 export interface PlanAsked {
@@ -22,6 +37,8 @@ export async function planCommand(
   { form, strict, language }: PlanAsked,
   io: CliIo,
 ): Promise<number> {
+  const ready = withPrinter(form, io);
+  if (ready === null) return EXIT.badInput;
   const data = loadData();
   const job = await openJob(name, data.trade, io);
   if (job === null) return EXIT.badInput;
@@ -31,15 +48,23 @@ export async function planCommand(
     return EXIT.badInput;
   }
   const plan = read.value;
-  const given = await give(plan, job.value, form, await loadLanguage(language), io);
+  const given = await give(plan, job.value, ready, await loadLanguage(language), io);
   if (given !== EXIT.done) return given;
   return leave(plan, job.value, strict, io);
+}
+
+/** Looks for a browser before anything is computed; null when one is needed and there is none, which is said. */
+function withPrinter(form: PlanForm, io: CliIo): GivenForm | null {
+  if (form.as !== "pdf") return form;
+  const printer = io.findPrinter();
+  if (printer === null) io.stderr(words.noBrowser);
+  return printer === null ? null : { ...form, printer };
 }
 
 async function give(
   plan: Plan,
   job: Job & { readonly title: string | null },
-  form: PlanForm,
+  form: GivenForm,
   language: Language,
   io: CliIo,
 ): Promise<number> {
@@ -55,8 +80,21 @@ async function give(
       io.stdout(planText(plan));
       return EXIT.done;
     case "html":
-      return writeReport(form.file, planHtml(plan, facts), io);
+      return writeReport(form.file, planHtml(plan, job, facts, { part: form.part, language }), io);
+    case "pdf":
+      return givePdf(form.printer, form.file, planHtml(plan, job, facts, { ...form, language }), io);
   }
+}
+
+async function givePdf(printer: PdfPrinter, file: string, page: string, io: CliIo): Promise<number> {
+  let pdf: Uint8Array;
+  try {
+    pdf = await printer.print(page);
+  } catch (error) {
+    io.stderr(words.notPrinted(printer.name, error instanceof Error ? error.message : String(error)));
+    return EXIT.badInput;
+  }
+  return writeReport(file, pdf, io);
 }
 
 /** Exit code of a plan that was given, with a word on why it is not zero. */

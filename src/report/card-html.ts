@@ -4,14 +4,16 @@ import type { CardStep, FillCard } from "./card.ts";
 import { filled, html, nothing, said, trusted } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
 import { mark } from "./html-mark.ts";
+import { pageHtml } from "./html-page.ts";
+import type { Sheet } from "./html-page.ts";
 
 /** Sizes of the text [pt] from few lines to many, so that the card stays one page. */
 const SIZES: readonly { readonly upTo: number; readonly base_pt: number }[] = [
-  { upTo: 26, base_pt: 12.5 },
-  { upTo: 34, base_pt: 11 },
-  { upTo: 44, base_pt: 9.5 },
-  { upTo: 56, base_pt: 8 },
-  { upTo: 74, base_pt: 6.8 },
+  { upTo: 26, base_pt: 13.5 },
+  { upTo: 34, base_pt: 12.5 },
+  { upTo: 44, base_pt: 11 },
+  { upTo: 56, base_pt: 9.5 },
+  { upTo: 74, base_pt: 7.2 },
 ];
 const LEAST_PT = 6;
 
@@ -25,42 +27,38 @@ const SIGNS_PER_LINE = 78;
  * @param language the one the card was made in
  */
 export function cardHtml(card: FillCard, language: Language = ENGLISH): string {
+  return pageHtml(card.title, "auto", [cardSheet(card, language)]);
+}
+
+/** The fill card as a sheet of a page. @param language the one the card was made in */
+export function cardSheet(card: FillCard, language: Language): Sheet {
+  const body = bodyHtml(card, language);
+  return { style: styleSheet(textSize_pt(card)), body, language: language.tag };
+}
+
+function bodyHtml(card: FillCard, language: Language): SafeHtml {
   const words = language.words.card;
-  const page = html`<!doctype html>
-    <html lang="${language.tag}">
-      <head>
-        <meta charset="utf-8" />
-        <meta name="viewport" content="width=device-width, initial-scale=1" />
-        <title>${card.title}</title>
-        <style>
-          ${trusted(styleSheet(textSize_pt(card)))}
-        </style>
-      </head>
-      <body>
-        <main class="card">
-          <header>
-            <h1>${card.title}</h1>
-            <p class="facts">
-              <span><b>${words.water}</b> ${card.sample}</span>
-              <span><b>${words.printed}</b> ${card.date}</span>
-            </p>
-            <p class="programme">${card.programme}, <b>${card.waterVolume}</b></p>
-            ${card.result === null ? nothing : html`<p>${card.result}</p>`}
-            ${card.warnings.map((text) => html`<p class="warning"><b>▲ ${words.attention}</b> ${said(text)}</p> `)}
-          </header>
-          ${loadsHtml(card, words)} ${card.before.length === 0 ? nothing : beforeHtml(card.before, words)}
-          <ol>
-            ${card.steps.map((step) => stepHtml(step, card.loads.last !== null, words))}
-          </ol>
-          <footer>
-            <p>${card.check} ${words.found}</p>
-            <p>${card.redo.text} ${mark(card.redo.evidence, language)}</p>
-            <p class="small">${card.footer}</p>
-          </footer>
-        </main>
-      </body>
-    </html> `;
-  return page.html;
+  return html`<article class="card">
+    <header>
+      <h1>${card.title}</h1>
+      <p class="facts">
+        <span><b>${words.water}</b> ${card.sample}</span>
+        <span><b>${words.printed}</b> ${card.date}</span>
+      </p>
+      <p class="programme">${card.programme}, <b>${card.waterVolume}</b></p>
+      ${card.result === null ? nothing : html`<p>${card.result}</p>`}
+      ${card.warnings.map((text) => html`<p class="warning"><b>▲ ${words.attention}</b> ${said(text)}</p> `)}
+    </header>
+    ${loadsHtml(card, words)} ${card.before.length === 0 ? nothing : beforeHtml(card.before, words)}
+    <ol>
+      ${card.steps.map((step) => stepHtml(step, card.loads.last !== null, words))}
+    </ol>
+    <footer>
+      <p>${card.check} ${words.found}</p>
+      <p>${card.redo.text} ${mark(card.redo.evidence, language)}</p>
+      <p class="small">${card.footer}</p>
+    </footer>
+  </article>`;
 }
 
 type CardWords = Language["words"]["card"];
@@ -132,32 +130,31 @@ function textSize_pt(card: FillCard): number {
 
 function styleSheet(base_pt: number): string {
   return `
-@page { size: auto; margin: 12mm; }
-* { box-sizing: border-box; margin: 0; padding: 0; }
-body { background: #fff; color: #000; font: 500 ${base_pt}pt/1.3 system-ui, sans-serif; font-variant-numeric: tabular-nums; }
+.card { background: #fff; color: #000; font: 500 ${base_pt}pt/1.3 system-ui, sans-serif; font-variant-numeric: tabular-nums; }
 .card { width: 186mm; max-width: 100%; margin: 0 auto; }
-h1 { font-size: 1.6em; line-height: 1.15; }
-h2 { font-size: 1em; }
-header { border-bottom: 2px solid #000; padding-bottom: 1.5mm; }
-.facts { display: flex; flex-wrap: wrap; gap: 0 6mm; }
-.programme { font-size: 1.25em; font-weight: 650; }
-.warning { border: 3px double #000; padding: 1mm 2mm; margin-top: 1mm; }
-.loads { padding: 1.5mm 0; border-bottom: 2px solid #000; }
-section { padding: 1mm 0; border-bottom: 2px solid #000; }
-ul { padding-left: 5mm; }
-ol { list-style: none; }
-li.step, li.pause { display: flex; gap: 2.5mm; align-items: flex-start; padding: 0.9mm 0; border-bottom: 1px solid #000; break-inside: avoid; }
-li.pause { border-top: 3px double #000; border-bottom: 3px double #000; font-weight: 700; }
-.tick { display: inline-block; flex: none; width: 1.15em; height: 1.15em; border: 2px solid #000; vertical-align: middle; }
-.number { flex: none; width: 1.6em; font-weight: 700; text-align: right; }
-.what { flex: 1; }
-.caution { font-weight: 650; }
-.amounts { flex: none; display: flex; gap: 4mm; text-align: right; }
-.amount { min-width: 22mm; font-size: 1.5em; line-height: 1.1; font-weight: 700; white-space: nowrap; }
-.amount small { display: block; font-size: 0.5em; font-weight: 500; }
-footer { padding-top: 1.5mm; }
-.small, .evidence { font-size: 0.85em; }
-@media screen { body { padding: 12mm; } }
+.card * { box-sizing: border-box; margin: 0; padding: 0; }
+.card h1 { font-size: 1.6em; line-height: 1.15; }
+.card h2 { font-size: 1em; }
+.card header { border-bottom: 2px solid #000; padding-bottom: 1.5mm; }
+.card .facts { display: flex; flex-wrap: wrap; gap: 0 6mm; }
+.card .programme { font-size: 1.25em; font-weight: 650; }
+.card .warning { border: 3px double #000; padding: 1mm 2mm; margin-top: 1mm; }
+.card .loads { padding: 1.5mm 0; border-bottom: 2px solid #000; }
+.card section { padding: 1mm 0; border-bottom: 2px solid #000; }
+.card ul { padding-left: 5mm; }
+.card ol { list-style: none; }
+.card li.step, .card li.pause { display: flex; gap: 2.5mm; align-items: flex-start; padding: 0.9mm 0; border-bottom: 1px solid #000; break-inside: avoid; }
+.card li.pause { border-top: 3px double #000; border-bottom: 3px double #000; font-weight: 700; }
+.card .tick { display: inline-block; flex: none; width: 1.15em; height: 1.15em; border: 2px solid #000; vertical-align: middle; }
+.card .number { flex: none; width: 1.6em; font-weight: 700; text-align: right; }
+.card .what { flex: 1; }
+.card .caution { font-weight: 650; }
+.card .amounts { flex: none; display: flex; gap: 4mm; text-align: right; }
+.card .amount { min-width: 22mm; font-size: 1.5em; line-height: 1.1; font-weight: 700; white-space: nowrap; }
+.card .amount small { display: block; font-size: 0.5em; font-weight: 500; }
+.card footer { padding-top: 1.5mm; }
+.card .small, .card .evidence { font-size: 0.85em; }
+@media screen { .card { padding: 12mm; width: 210mm; } }
 @media print { .card { max-height: 255mm; } }
 `;
 }
