@@ -72,5 +72,6 @@ function addProgramme(programme: Programme, keys: Set<string>): void {
   for (const active of programme.actives) {
     for (const rule of active.rules) keys.add(rule.source);
     for (const key of active.byClock.sources) keys.add(key);
+    for (const key of active.onMud?.sources ?? []) keys.add(key);
   }
 }

@@ -3,7 +3,8 @@ import type { Water } from "../water/index.ts";
 import type { ActiveForm, ActiveRecord, ConditionerRecord } from "./data-types.ts";
 import { feedConcentration_molPerL } from "./feed.ts";
 import type { MixFeed } from "./feed.ts";
-import type { MixItem } from "./types.ts";
+import { suspendedSolids_mgPerL } from "./mud.ts";
+import type { Ends, MixItem } from "./types.ts";
 
 /** A conditioner at a dose. */
 export interface DosedConditioner {
@@ -39,6 +40,8 @@ export interface Tank {
   readonly volume_LPerHa: number;
   /** Water from the source [L per L of spray]; products and conditioners take the rest. */
   readonly waterShare: number;
+  /** Mud that the water brings, per litre of spray; null where it was not tested. */
+  readonly suspendedSolids_mgPerL: Ends | null;
   /** Share of the iron(II) that air has turned to iron(III) in the tank [1]. */
   readonly oxidised: number;
 }
@@ -84,6 +87,7 @@ export function fillTank(
   const waterShare = Math.max(0, 1 - liquidShare);
   for (const [component, total] of Object.entries(water.totals_molPerL)) add(component, total * waterShare);
 
+  const mud = suspendedSolids_mgPerL(water);
   const actives = mix.map((product): TankActive => {
     const concentration_molPerL = activeConcentration_molPerL(product, spray.volume_LPerHa);
     const component = activeComponent(product, thermo);
@@ -110,6 +114,7 @@ export function fillTank(
     temperature_C: spray.temperature_C,
     volume_LPerHa: spray.volume_LPerHa,
     waterShare,
+    suspendedSolids_mgPerL: mud === null ? null : { low: waterShare * mud.low, high: waterShare * mud.high },
     oxidised: 0,
   };
 }

@@ -145,6 +145,26 @@ export interface LeafShare extends Share {
   readonly tenfold: number | null;
 }
 
+/** The two ends of a range. */
+export interface Ends {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** What the mud of the water takes of an active in the tank; in no other answer. */
+export interface OnMud {
+  /** Share of the active at the low and the high end of what is published; null: not known, `why` says so. */
+  readonly low: number | null;
+  readonly high: number | null;
+  /** Suspended solids of the spray: weighed, or from the turbidity. */
+  readonly suspendedSolids_mgPerL: Ends;
+  /** What sets the high end: how strongly mud holds it, or how much mud can take. */
+  readonly limitedBy: "affinity" | "capacity" | null;
+  readonly evidence: Evidence;
+  readonly why: string | null;
+  readonly sources: readonly string[];
+}
+
 /** How much of the active is still intact when the last of the load is sprayed. */
 export interface ClockShare {
   /** Half-life [h] at the tank's pH and temperature; null: not known, or stable (see `stable`). */
@@ -175,6 +195,8 @@ export interface ActiveVerdict {
   readonly name: string;
   readonly concentration_molPerL: number;
   readonly inTank: Share;
+  /** null where the water was tested neither for turbidity nor for suspended solids. */
+  readonly onMud: OnMud | null;
   readonly onLeaf: LeafShare;
   readonly byClock: ClockShare;
   readonly rules: readonly RuleVerdict[];

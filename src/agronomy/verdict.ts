@@ -2,28 +2,24 @@ import { drawProgramme } from "./bands/programme-draws.ts";
 import type { Effort } from "./bands/calibrate.ts";
 import type { DrawSetting, ProgrammeDraws } from "./bands/programme-draws.ts";
 import { RATE_FACTOR } from "./bands/model-uncertainty.ts";
+import { bindingWhy, leafShare, tankShare } from "./active-shares.ts";
 import { byClock, clockRange } from "./clock.ts";
 import { DRYING_STOPS } from "./chemistry.ts";
 import type { Chemistry } from "./chemistry.ts";
 import { airedIron } from "./iron-air.ts";
 import { dryingEnd, leafPaths } from "./leaf.ts";
-import type { LeafPaths } from "./leaf.ts";
+import { onMud } from "./mud.ts";
 import { sharesOf } from "./shares.ts";
-import type { HeldShares } from "./shares.ts";
 import type { Tank, TankActive } from "./tank.ts";
 import type {
   ActiveVerdict,
   DryingEnd,
   DryingStep,
-  Evidence,
-  LeafShare,
   Place,
   RuleVerdict,
-  Share,
   SolidAmount,
   TankState,
 } from "./types.ts";
-import { metalOf } from "../chem/index.ts";
 import type { DryDownStep, Equilibrium } from "../chem/index.ts";
 import { quantileOf } from "../numerics/index.ts";
 
@@ -84,6 +80,7 @@ export function judgeTank(
       name: record.name,
       concentration_molPerL: active.concentration_molPerL,
       inTank: { ...tankShare(active, solved.value), ...rangeOf(draws?.inTank.get(component)) },
+      onMud: onMud(active, tank),
       onLeaf: { ...leafShare(active, paths), ...rangeOf(draws?.onLeaf.get(component)) },
       byClock:
         draws === null || drawn === null
@@ -226,59 +223,6 @@ function solidsOf(equilibrium: Equilibrium): readonly SolidAmount[] {
     const amount_molPerL = equilibrium.solids[i] ?? 0;
     return amount_molPerL > 0 ? [{ name, amount_molPerL }] : [];
   });
-}
-
-/** Why a share cannot be computed, or what it rests on; null when measured constants exist. */
-function bindingWhy(active: TankActive): { readonly known: boolean; readonly why: string | null } {
-  const { active: record, form } = active.product;
-  if (form?.dissociates === false && form.acidEquivalent < 1)
-    return { known: false, why: `The ${form.name} does not ionise in the tank: nothing for metals to bind.` };
-  if (active.component === null || record.binding === "none") {
-    return { known: false, why: record.bindingNote ?? "No published binding constants: not known." };
-  }
-  return { known: true, why: record.binding === "analogy" ? record.bindingNote : null };
-}
-
-/** Stop of the drying path that is given beside the end, for comparison. */
-const TENFOLD = 10;
-
-const COMPUTED: Evidence = "computed";
-
-function tankShare(active: TankActive, equilibrium: Equilibrium): Share {
-  const { known, why } = bindingWhy(active);
-  const range = { low: null, high: null };
-  if (!known) return { free: null, ...range, heldBy: {}, ownAcid: null, evidence: COMPUTED, why };
-  return { ...sharesOf(equilibrium, active.component ?? ""), ...range, evidence: COMPUTED, why };
-}
-
-function leafShare(active: TankActive, paths: LeafPaths): LeafShare {
-  const { known, why } = bindingWhy(active);
-  const sharesAt = (step: DryDownStep | undefined): HeldShares | null =>
-    step === undefined || !known ? null : sharesOf(step.equilibrium, active.component ?? "");
-  const central = paths["at threshold"].steps;
-  const end = sharesAt(central.at(-1));
-  return {
-    free: end?.free ?? null,
-    low: null,
-    high: null,
-    heldBy: end?.heldBy ?? {},
-    ownAcid: end?.ownAcid ?? null,
-    evidence: COMPUTED,
-    why,
-    withoutSolid: sharesAt(paths.never.steps.at(-1)),
-    withSolid: sharesAt(paths["at equilibrium"].steps.at(-1)),
-    solidForms: known && holdsInSolid(central.at(-1), active.component ?? ""),
-    tenfold: sharesAt(central.find((step) => step.factor === TENFOLD))?.free ?? null,
-  };
-}
-
-function holdsInSolid(step: DryDownStep | undefined, component: string): boolean {
-  if (step === undefined) return false;
-  const { system, solids } = step.equilibrium;
-  return system.definition.solids.some(
-    (solid, i) =>
-      (solids[i] ?? 0) > 0 && (solid.formation[component] ?? 0) > 0 && metalOf(solid.formation) !== null,
-  );
 }
 
 function dryingStep(step: DryDownStep, actives: readonly TankActive[]): DryingStep {

@@ -11,6 +11,7 @@ import {
   heldList,
   heldValueText,
   leafEndsText,
+  onMudText,
   ownAcidText,
   leastFree,
   programmeCostText,
@@ -93,7 +94,7 @@ function activeTable(active: ActiveVerdict): SafeHtml {
           </tr>
         </thead>
         <tbody>
-          ${shareRow("In the tank", active.inTank, [])}
+          ${shareRow("In the tank", active.inTank, [])} ${mudRow(active)}
           ${shareRow("On the leaf", active.onLeaf, [ends === null ? null : `${ends}.`, ownAcidText(active.onLeaf)])}
           <tr>
             <th scope="row">By the clock</th>
@@ -122,6 +123,16 @@ function shareRow(where: string, share: Share | LeafShare, more: readonly (strin
     <td>${free}</td>
     <td>${rangeText(share.low, share.high)}</td>
     <td>${why.filter((text) => text !== null && text !== "").join(" ")} ${mark(share.evidence)}</td>
+  </tr>`;
+}
+
+function mudRow({ onMud }: ActiveVerdict): SafeHtml {
+  if (onMud === null) return nothing;
+  return html`<tr>
+    <th scope="row">On the mud</th>
+    <td>beside</td>
+    <td>${rangeText(onMud.low, onMud.high)}</td>
+    <td>${onMudText(onMud) ?? ""} ${mark(onMud.evidence)}</td>
   </tr>`;
 }
 

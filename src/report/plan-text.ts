@@ -9,6 +9,7 @@ import {
   evidenceMark,
   heldValueText,
   leafEndsText,
+  onMudText,
   ownAcidText,
   leastFree,
   programmeCostText,
@@ -69,6 +70,8 @@ function activeLines(active: ActiveVerdict): string[] {
     lines.push(...wrap(`  ${label.padEnd(13)}${text} ${evidence}`, "               "));
   };
   say("in the tank", shareText(active.inTank), evidenceMark(active.inTank.evidence));
+  const mud = onMudText(active.onMud);
+  if (mud !== null) say("on the mud", mud, evidenceMark(active.onMud?.evidence ?? "computed"));
   const ends = leafEndsText(active.onLeaf);
   say(
     "on the leaf",

@@ -15,6 +15,7 @@ import {
   heldWords,
   holderWords,
   inHundred,
+  onMudWords,
   ownAcidWords,
   rangeWords,
 } from "./words.ts";
@@ -33,6 +34,7 @@ export function ActiveAnswer(props: ActiveAnswerProps): ReactElement {
   const { verdict, path, tank, holdingTime_h, idPrefix } = props;
   const clock = clockSum(verdict.byClock, holdingTime_h);
   const ends = endsWords(verdict.onLeaf, verdict.name);
+  const mud = onMudWords(verdict.onMud);
   const acid = ownAcidWords(verdict.onLeaf);
   const strongest = path.at(-1)?.factor;
   const id = `${idPrefix}-${verdict.active}`;
@@ -40,6 +42,14 @@ export function ActiveAnswer(props: ActiveAnswerProps): ReactElement {
     <article className="active" aria-labelledby={id}>
       <h4 id={id}>{verdict.name}</h4>
       <Answer where="In the tank" share={verdict.inTank} />
+      {mud !== null && (
+        <p>
+          {mud} <Evidence of="computed" />{" "}
+          {verdict.onMud?.sources.map((source) => (
+            <SourceLink key={source} source={source} />
+          ))}
+        </p>
+      )}
       <SharePicture id={`${id}-picture`} verdict={verdict} path={path} />
       <Answer where="On the leaf" share={verdict.onLeaf} />
       {ends !== null && <p>{ends}</p>}

@@ -1,5 +1,5 @@
 import { DOTS, dotsOf } from "./dots.tsx";
-import type { ActiveVerdict, ClockShare, LeafShare, Programme, Share } from "../../agronomy/index.ts";
+import type { ActiveVerdict, ClockShare, LeafShare, OnMud, Programme, Share } from "../../agronomy/index.ts";
 
 /** A share as a whole-number figure in a hundred; the edges are said, never rounded to "all" or "none". */
 export function inHundred(share: number): string {
@@ -70,6 +70,16 @@ export function endsWords(leaf: LeafShare, active: string): string | null {
   if (withSolid === null || withoutSolid === null) return null;
   if (Math.abs(withSolid.free - withoutSolid.free) < 0.005) return null;
   return `${inHundred(withSolid.free)} if its calcium salt forms at once, ${inHundred(withoutSolid.free)} if it never forms. Which one a drop of ${active} does is not known.`;
+}
+
+/** What the mud of the water takes, in words; null where mud was not tested. */
+export function onMudWords(mud: OnMud | null): string | null {
+  if (mud === null) return null;
+  const { low, high, why } = mud;
+  if (low === null || high === null) return `On the mud of the water: not known. ${why ?? ""}`.trim();
+  const share = high < 0.005 ? "under 1" : `${inHundred(low)} to ${inHundred(high)}`;
+  const full = mud.limitedBy === "capacity" ? " The mud is full then." : "";
+  return `On the mud of the water: ${share} in 100, not in the other figures.${full}${why === null ? "" : ` ${why}`}`;
 }
 
 /** What dries to the active's own acid on the leaf, in words; null where that is little or not known. */
