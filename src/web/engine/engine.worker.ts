@@ -1,23 +1,45 @@
 import {
+  ADDED,
   builtInTrade,
+  checkComplaint,
   FEEDS,
   findFormulation,
+  LOADS,
   OTHER_PARTNERS,
+  PATTERNS,
   planJob,
+  PLANTS,
+  readComplaint,
   readJob,
   SPRAYER_METALS,
   WATER_TREATMENTS,
 } from "../../agronomy/index.ts";
 import type { ConditionerRecord, FeedRecord, Plan, TradeData } from "../../agronomy/index.ts";
 import { builtInThermo } from "../../chem/index.ts";
-import { cardHtml, fillCard, uncertaintySentences, wordIssue } from "../../report/index.ts";
+import {
+  activeComplaintLines,
+  cardHtml,
+  causeText,
+  complaintHeadline,
+  complaintHtml,
+  fillCard,
+  limitsText,
+  uncertaintySentences,
+  wordIssue,
+} from "../../report/index.ts";
 import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
 import { sheetView } from "./sheet-view.ts";
+import type { FlasksRequest } from "../flasks/messages.ts";
+import type { JobDocument } from "../job/to-document.ts";
 import type {
+  Answered,
+  AnswerRequest,
+  AnswerTo,
   Catalogue,
   ConditionerOption,
+  EngineAnswer,
   EngineReply,
   EngineRequest,
   Planned,
@@ -53,6 +75,13 @@ function catalogueOf(data: TradeData): Catalogue {
     partners: [...FEEDS, ...OTHER_PARTNERS],
     waterTreatments: WATER_TREATMENTS,
     sprayerMetals: SPRAYER_METALS,
+    complaint: {
+      added: ADDED,
+      patterns: PATTERNS,
+      plants: PLANTS,
+      loads: LOADS,
+      causes: data.complaintCauses.map(({ id, name, check }) => ({ id, name, check })),
+    },
   };
 }
 
@@ -85,9 +114,25 @@ function neededWords({ code, expected }: Issue): string {
   return /^\d/.test(expected) ? `needed, such as ${expected}.` : `needed: ${expected}.`;
 }
 
-function answer(request: Extract<EngineRequest, { type: "plan" }>): EngineReply {
+/** An answer with the time it took. */
+function timed<K extends keyof AnswerTo>(
+  type: K,
+  id: number,
+  work: () => Pick<EngineAnswer<K>, "issues" | "answer">,
+): EngineAnswer<K> {
   const started = performance.now();
-  const job = readJob(request.document, { trade });
+  const done = work();
+  return { type, id, ...done, elapsed_ms: performance.now() - started };
+}
+
+function answer({ type, id, document }: AnswerRequest): EngineReply {
+  return type === "plan"
+    ? timed(type, id, () => planOf(document))
+    : timed(type, id, () => complaintOf(document));
+}
+
+function planOf(document: JobDocument): Pick<EngineAnswer<"plan">, "issues" | "answer"> {
+  const job = readJob(document, { trade });
   const read = job.ok ? planJob(job.value, { thermo, trade }) : job;
   const issues = job.ok ? [...job.issues, ...read.issues] : job.issues;
   let planned: Planned | null = null;
@@ -103,13 +148,24 @@ function answer(request: Extract<EngineRequest, { type: "plan" }>): EngineReply 
       cards: Object.fromEntries(cards),
     };
   }
-  return {
-    type: "plan",
-    id: request.id,
-    issues: worded(issues),
-    planned,
-    elapsed_ms: performance.now() - started,
+  return { issues: worded(issues), answer: planned };
+}
+
+function complaintOf(document: JobDocument): Pick<EngineAnswer<"complaint">, "issues" | "answer"> {
+  const record = readComplaint(document, { trade });
+  const read = record.ok ? checkComplaint(record.value, { thermo, trade }) : record;
+  const issues = worded(record.ok ? [...record.issues, ...read.issues] : record.issues);
+  if (!read.ok) return { issues, answer: null };
+  const { value } = read;
+  const answer: Answered = {
+    answer: value,
+    headline: complaintHeadline(value),
+    limits: limitsText(value),
+    actives: value.actives.map(activeComplaintLines),
+    causes: value.causes.map(causeText),
+    html: complaintHtml(value, { date: today() }),
   };
+  return { issues, answer };
 }
 
 function certaintyOf({ uncertainty, programmes }: Plan): readonly string[] {
@@ -125,36 +181,24 @@ function today(): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
-/** Reads a file's text, JSON or YAML; what is wrong with the job itself is said once it is on the form. */
-async function open(request: Extract<EngineRequest, { type: "open" }>): Promise<EngineReply> {
-  const reply = (document: unknown, problem: string | null): EngineReply => ({
-    type: "opened",
-    id: request.id,
-    document,
-    problem,
-  });
-  const { parse } = await import("yaml");
-  try {
-    const document: unknown = parse(request.text, { maxAliasCount: 50 });
-    if (typeof document === "object" && document !== null && !Array.isArray(document))
-      return reply(document, null);
-    return reply(null, "This file holds no job. A job is a JSON or YAML file with water, spray and mix.");
-  } catch (error) {
-    const line = error instanceof Error ? (error.message.split("\n")[0] ?? "") : "";
-    return reply(null, `This file cannot be read as JSON or YAML. ${line}`);
-  }
-}
-
 function sheet({ id, input, options }: Extract<EngineRequest, { type: "sheet" }>): EngineReply {
   const read = "cells" in input ? readSheetCells(input.cells, options) : readSheet(input.text, options);
   return { type: "sheet", id, view: sheetView(read) };
 }
 
+/** The demonstration brings indicators and drawings of its own: they are fetched when they are asked for. */
+async function flasks(request: FlasksRequest): Promise<void> {
+  const { answerFlasks } = await import("../flasks/flasks-engine.ts");
+  answerFlasks(request, { thermo, trade }, (reply) => {
+    say({ type: "flasks", reply });
+  });
+}
+
 self.onmessage = (event: MessageEvent<EngineRequest>) => {
   const request = event.data;
-  if (request.type === "plan") say(answer(request));
+  if ("document" in request) say(answer(request));
   else if (request.type === "sheet") say(sheet(request));
-  else void open(request).then(say);
+  else void flasks(request.request);
 };
 
 say({ type: "catalogue", catalogue: catalogueOf(trade) });

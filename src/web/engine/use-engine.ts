@@ -2,10 +2,11 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { JobDocument } from "../job/to-document.ts";
 import type { SheetOptions } from "../../water/index.ts";
 import type {
+  AnswerTo,
   Catalogue,
+  EngineAnswer,
   EngineReply,
   EngineRequest,
-  Planned,
   SheetInput,
   SheetView,
   WordedIssue,
@@ -15,51 +16,51 @@ import type {
 const DEBOUNCE_MS = 150;
 
 /** What the page knows from the engine. */
-export interface EngineView {
+export interface EngineView<K extends keyof AnswerTo = "plan"> {
   readonly catalogue: Catalogue | null;
   /** Issues of the latest document answered. */
   readonly issues: readonly WordedIssue[];
-  /** The last plan that could be computed; it stays while an issue blocks a newer one. */
-  readonly planned: Planned | null;
-  /** True when `planned` belongs to an earlier document than the one on the form. */
+  /** The last answer that could be computed; it stays while an issue blocks a newer one. */
+  readonly answer: AnswerTo[K] | null;
+  /** True when `answer` belongs to an earlier document than the one on the form. */
   readonly waiting: boolean;
   /** True when the latest answer was blocked by an issue. */
   readonly blocked: boolean;
   /** True when the engine broke down: a fault in the program, not in the job. */
   readonly failed: boolean;
   readonly elapsed_ms: number | null;
-  /** Reads a file's text, JSON or YAML, into a document. */
-  open(text: string): Promise<OpenReply>;
   /** Reads a laboratory sheet. */
   readSheet(input: SheetInput, options: SheetOptions): Promise<SheetView>;
 }
 
-type PlanReply = Extract<EngineReply, { type: "plan" }>;
-type OpenReply = Extract<EngineReply, { type: "opened" }>;
 type SheetReply = Extract<EngineReply, { type: "sheet" }>;
 
 /** An answer is kept with the job it belongs to, so that it is never shown for another one. */
-interface KeptPlan {
+interface KeptAnswer<K extends keyof AnswerTo> {
   readonly job: string;
-  readonly planned: Planned;
+  readonly answer: AnswerTo[K];
 }
 
 /**
  * Keeps an engine at work on the document: one question at a time, the newest next, stale answers dropped.
  *
+ * @param kind what the document is; it never changes
  * @param job tells one job from another: the last good result is only shown for the job it was made for
  */
-export function useEngine(document: JobDocument, job: string): EngineView {
+export function useEngine<K extends keyof AnswerTo>(
+  kind: K,
+  document: JobDocument,
+  job: string,
+): EngineView<K> {
   const worker = useRef<Worker | null>(null);
   const newest = useRef(0);
   const busy = useRef(false);
   const next = useRef<EngineRequest | null>(null);
   const lastCall = useRef(0);
-  const opening = useRef(new Map<number, (reply: OpenReply) => void>());
   const reading = useRef(new Map<number, (reply: SheetReply) => void>());
   const [catalogue, setCatalogue] = useState<Catalogue | null>(null);
-  const [answer, setAnswer] = useState<PlanReply | null>(null);
-  const [kept, setKept] = useState<KeptPlan | null>(null);
+  const [answer, setAnswer] = useState<EngineAnswer<K> | null>(null);
+  const [kept, setKept] = useState<KeptAnswer<K> | null>(null);
   const currentJob = useRef(job);
   useEffect(() => {
     currentJob.current = job;
@@ -81,18 +82,15 @@ export function useEngine(document: JobDocument, job: string): EngineView {
     started.onmessage = (event: MessageEvent<EngineReply>) => {
       const reply = event.data;
       if (reply.type === "catalogue") setCatalogue(reply.catalogue);
-      else if (reply.type === "opened") {
-        opening.current.get(reply.id)?.(reply);
-        opening.current.delete(reply.id);
-      } else if (reply.type === "sheet") {
+      else if (reply.type === "sheet") {
         reading.current.get(reply.id)?.(reply);
         reading.current.delete(reply.id);
-      } else {
+      } else if (isAnswer(reply, kind)) {
         busy.current = false;
         if (reply.id === newest.current) {
           setFailed(false);
           setAnswer(reply);
-          if (reply.planned !== null) setKept({ job: currentJob.current, planned: reply.planned });
+          if (reply.answer !== null) setKept({ job: currentJob.current, answer: reply.answer });
         }
         const waiting = next.current;
         next.current = null;
@@ -109,7 +107,7 @@ export function useEngine(document: JobDocument, job: string): EngineView {
       worker.current = null;
       busy.current = false;
     };
-  }, [ask]);
+  }, [ask, kind]);
 
   const text = JSON.stringify(document);
   useEffect(() => {
@@ -119,25 +117,14 @@ export function useEngine(document: JobDocument, job: string): EngineView {
     setAsked(id);
     const timer = setTimeout(
       () => {
-        ask({ type: "plan", id, document: JSON.parse(text) as JobDocument });
+        ask({ type: kind, id, document: JSON.parse(text) as JobDocument });
       },
       first ? 0 : DEBOUNCE_MS,
     );
     return () => {
       clearTimeout(timer);
     };
-  }, [text, ask]);
-
-  const open = useCallback(
-    (contents: string) =>
-      new Promise<OpenReply>((resolve) => {
-        lastCall.current += 1;
-        const id = lastCall.current;
-        opening.current.set(id, resolve);
-        worker.current?.postMessage({ type: "open", id, text: contents } satisfies EngineRequest);
-      }),
-    [],
-  );
+  }, [text, ask, kind]);
 
   const readSheet = useCallback(
     (input: SheetInput, options: SheetOptions) =>
@@ -152,16 +139,22 @@ export function useEngine(document: JobDocument, job: string): EngineView {
     [],
   );
 
-  const blocked = answer !== null && answer.planned === null;
+  const blocked = answer !== null && answer.answer === null;
   return {
     catalogue,
     issues: answer?.issues ?? [],
-    planned: kept?.job === job ? kept.planned : null,
+    answer: kept?.job === job ? kept.answer : null,
     waiting: answer === null || answer.id !== asked || blocked,
     blocked,
     failed,
     elapsed_ms: answer?.elapsed_ms ?? null,
-    open,
     readSheet,
   };
+}
+
+function isAnswer<K extends keyof AnswerTo>(
+  reply: EngineReply,
+  kind: K,
+): reply is EngineAnswer<K> & EngineReply {
+  return reply.type === kind;
 }

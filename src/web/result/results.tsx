@@ -3,6 +3,7 @@ import type { ReactElement, ReactNode } from "react";
 import type { Plan, Programme } from "../../agronomy/index.ts";
 import type { Planned } from "../engine/messages.ts";
 import { Section } from "../form/section.tsx";
+import { saveText } from "../save-text.ts";
 import { ActiveAnswer } from "./active-answer.tsx";
 import { CardSection } from "./card-section.tsx";
 import { AnswerLine } from "./answer-line.tsx";
@@ -115,16 +116,4 @@ function Versions({ plan }: { plan: Plan }): ReactElement {
       </button>
     </p>
   );
-}
-
-/** Hands a text to the person as a file. */
-export function saveText(name: string, text: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  setTimeout(() => {
-    URL.revokeObjectURL(address);
-  }, 10_000);
 }
