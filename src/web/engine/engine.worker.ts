@@ -4,6 +4,7 @@ import {
   checkComplaint,
   FEEDS,
   findFormulation,
+  knownOfActives,
   LOADS,
   OTHER_PARTNERS,
   PATTERNS,
@@ -145,6 +146,7 @@ function planOf(document: JobDocument): Pick<EngineAnswer<"plan">, "issues" | "a
       plan: read.value,
       job: job.value,
       certainty: certaintyOf(read.value),
+      known: knownOfActives(job.value, trade),
       cards: Object.fromEntries(cards),
     };
   }

@@ -1,4 +1,4 @@
-import type { ComplaintAnswer, Job, Plan } from "../../agronomy/index.ts";
+import type { ComplaintAnswer, Job, KnownOfActive, Plan, SourceUsed } from "../../agronomy/index.ts";
 import type { DecimalMark } from "../../units/index.ts";
 import type { EntryChoice, EntryStatus, SheetOptions, SheetText } from "../../water/index.ts";
 import type { FlasksReply, FlasksRequest } from "../flasks/messages.ts";
@@ -129,6 +129,11 @@ export interface Planned {
   readonly job: Job;
   /** What the ranges are and what they rest on, as sentences. */
   readonly certainty: readonly string[];
+  /** What the data hold of the actives beside what was computed, with the sources of it. */
+  readonly known: {
+    readonly actives: readonly KnownOfActive[];
+    readonly sources: readonly SourceUsed[];
+  };
   /** Fill cards by programme id, each a page of HTML. Made by the engine, so that the page carries none of its data. */
   readonly cards: Readonly<Record<string, string>>;
 }

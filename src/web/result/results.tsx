@@ -11,6 +11,8 @@ import { Certainty } from "./certainty.tsx";
 import { CostPicture } from "./cost-picture.tsx";
 import { Cautions, Jar, LoadTable, Order } from "./filling.tsx";
 import { shortCitation, SourcesContext } from "./sources-context.ts";
+import { KnownActives } from "./known-actives.tsx";
+import { MoneyFacts } from "./money-facts.tsx";
 import { SumList } from "./sum-list.tsx";
 import { fillingSums, hardnessSum } from "./sums.ts";
 import { Sources, WaterFacts } from "./water-facts.tsx";
@@ -30,9 +32,16 @@ export function Results({ planned, picked, onPick, sampleNote }: ResultsProps): 
   const nothingAdded = plan.programmes.find((programme) => programme.kind === "none");
   const { order, loads, jar, cautions } = picked.filling;
   const pickedWords = programmeWords(picked);
+  const { known } = planned;
+  const beside = known.sources.filter(({ key }) => plan.sources.every((used) => used.key !== key));
   const names = useMemo(
-    () => new Map(plan.sources.map((source) => [source.key, shortCitation(source.citation)] as const)),
-    [plan.sources],
+    () =>
+      new Map(
+        [...plan.sources, ...known.sources].map(
+          (source) => [source.key, shortCitation(source.citation)] as const,
+        ),
+      ),
+    [plan.sources, known.sources],
   );
   return (
     <SourcesContext value={names}>
@@ -70,6 +79,7 @@ export function Results({ planned, picked, onPick, sampleNote }: ResultsProps): 
           </details>
         )}
       </Section>
+      <MoneyFacts planned={planned} picked={picked} />
       <Section id="section-certainty" title="How sure">
         <Certainty uncertainty={plan.uncertainty} words={planned.certainty} />
       </Section>
@@ -93,6 +103,7 @@ export function Results({ planned, picked, onPick, sampleNote }: ResultsProps): 
         <WaterFacts water={plan.water} />
         <SumList summary="How the hardness was worked out" sums={[hardnessSum(plan)]} />
       </Section>
+      <KnownActives known={known.actives} sources={beside} />
       <Section id="section-sources" title="Sources" lead="Exactly those this result rests on.">
         <details>
           <summary>{plan.sources.length} sources</summary>
