@@ -27,3 +27,4 @@ export { DRYING_STOPS, NUCLEATION_SI, USUAL_HUMIDITY } from "./chemistry.ts";
 export * from "./complaint.ts";
 export * from "./complaint-types.ts";
 export * from "./read-complaint.ts";
+export * from "./known-of-active.ts";

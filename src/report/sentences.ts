@@ -63,11 +63,14 @@ function withRange(
 }
 
 /** "8 to 12 in 100 on the mud of the water, not in the figures above", or that it is not known; null: no mud tested. */
-export function onMudText(mud: OnMud | null): string | null {
+export function onMudText(mud: OnMud | null, { figures }: Language = ENGLISH): string | null {
   if (mud === null) return null;
   const { low, high, why } = mud;
   if (low === null || high === null) return `not known. ${why ?? ""}`.trim();
-  const share = high < LEAST_SHOWN ? "under 1 in 100" : `${perHundred(low)} to ${perHundred(high)} in 100`;
+  const share =
+    high < LEAST_SHOWN
+      ? "under 1 in 100"
+      : `${figures.perHundred(low)} to ${figures.perHundred(high)} in 100`;
   const full = mud.limitedBy === "capacity" ? " The mud is full then." : "";
   return `${share} on the mud of the water, not in the other figures.${full}${why === null ? "" : ` ${why}`}`;
 }

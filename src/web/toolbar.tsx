@@ -1,18 +1,17 @@
 import { useRef, useState } from "react";
 import type { Dispatch, ReactElement } from "react";
-import type { EngineView } from "./engine/use-engine.ts";
 import { blankDraft } from "./job/draft.ts";
 import type { Draft } from "./job/draft.ts";
 import { draftOf } from "./job/from-document.ts";
 import type { JobAction, JobState } from "./job/job-state.ts";
 import type { JobDocument } from "./job/to-document.ts";
-import { saveText } from "./result/results.tsx";
+import { readDocument } from "./read-document.ts";
+import { saveText } from "./save-text.ts";
 import { SAMPLES } from "./samples.ts";
 
 interface ToolbarProps {
   readonly state: JobState;
   readonly dispatch: Dispatch<JobAction>;
-  readonly engine: EngineView;
   /** Begins a job beside the others; the flag says that it is a person's own. */
   readonly onBegin: (draft: Draft, isOwn: boolean) => void;
   readonly outdoor: boolean;
@@ -25,7 +24,7 @@ const MOST_BYTES = 1_000_000;
 
 /** The head of the page: open, save, undo, samples, and the mode for bright light. */
 export function Toolbar(props: ToolbarProps): ReactElement {
-  const { state, dispatch, engine, onBegin, outdoor, onOutdoor, document } = props;
+  const { state, dispatch, onBegin, outdoor, onOutdoor, document } = props;
   const file = useRef<HTMLInputElement>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const last = state.undo.at(-1);
@@ -34,9 +33,9 @@ export function Toolbar(props: ToolbarProps): ReactElement {
       setProblem(`${chosen.name} is ${String(Math.round(chosen.size / 1000))} kB; a job is at most 1000 kB.`);
       return;
     }
-    const read = await engine.open(await chosen.text());
-    setProblem(read.problem);
-    if (read.problem !== null) return;
+    const read = await readDocument(await chosen.text());
+    setProblem(read.ok ? null : read.problem);
+    if (!read.ok) return;
     onBegin(draftOf(read.document, "file"), true);
   };
   return (
@@ -72,6 +71,7 @@ export function Toolbar(props: ToolbarProps): ReactElement {
           Blank job
         </button>
         <a href="#flasks">Flasks</a>
+        <a href="#complaint">Complaint</a>
         <button type="button" className="quiet" onClick={() => file.current?.click()}>
           Open file
         </button>

@@ -2,7 +2,7 @@ import { useState } from "react";
 import type { ReactElement, ReactNode } from "react";
 import { bookFile } from "../../records/index.ts";
 import { fieldId } from "../form/form-context.ts";
-import { saveText } from "../result/results.tsx";
+import { saveText } from "../save-text.ts";
 import { useLinkedJob } from "../share/use-linked-job.ts";
 import { JobsPanel } from "./jobs-panel.tsx";
 import { newStamp } from "./start-book.ts";

@@ -3,6 +3,7 @@ import type { ReactElement, ReactNode } from "react";
 import type { Plan, Programme } from "../../agronomy/index.ts";
 import type { FirstAnswer, Planned } from "../engine/messages.ts";
 import { Section } from "../form/section.tsx";
+import { saveText } from "../save-text.ts";
 import { ActiveAnswer } from "./active-answer.tsx";
 import { CardSection } from "./card-section.tsx";
 import { AnswerLine } from "./answer-line.tsx";
@@ -10,6 +11,8 @@ import { Certainty } from "./certainty.tsx";
 import { CostPicture } from "./cost-picture.tsx";
 import { Cautions, Jar, LoadTable, Order } from "./filling.tsx";
 import { shortCitation, SourcesContext } from "./sources-context.ts";
+import { KnownActives } from "./known-actives.tsx";
+import { MoneyFacts } from "./money-facts.tsx";
 import { SumList } from "./sum-list.tsx";
 import { fillingSums, hardnessSum } from "./sums.ts";
 import { Sources, WaterFacts } from "./water-facts.tsx";
@@ -31,9 +34,16 @@ export function Results({ planned, first, picked, onPick, sampleNote }: ResultsP
   const { aim } = job;
   const { order, loads, jar, cautions } = picked.filling;
   const pickedWords = programmeWords(picked);
+  const { known } = planned;
+  const beside = known.sources.filter(({ key }) => plan.sources.every((used) => used.key !== key));
   const names = useMemo(
-    () => new Map(plan.sources.map((source) => [source.key, shortCitation(source.citation)] as const)),
-    [plan.sources],
+    () =>
+      new Map(
+        [...plan.sources, ...known.sources].map(
+          (source) => [source.key, shortCitation(source.citation)] as const,
+        ),
+      ),
+    [plan.sources, known.sources],
   );
   return (
     <SourcesContext value={names}>
@@ -60,6 +70,7 @@ export function Results({ planned, first, picked, onPick, sampleNote }: ResultsP
           </details>
         )}
       </Section>
+      <MoneyFacts planned={planned} picked={picked} />
       <Section id="section-certainty" title="How sure">
         <Certainty uncertainty={plan.uncertainty} words={planned.certainty} />
       </Section>
@@ -83,6 +94,7 @@ export function Results({ planned, first, picked, onPick, sampleNote }: ResultsP
         <WaterFacts water={plan.water} />
         <SumList summary="How the hardness was worked out" sums={[hardnessSum(plan)]} />
       </Section>
+      <KnownActives known={known.actives} sources={beside} />
       <Section id="section-sources" title="Sources" lead="Exactly those this result rests on.">
         <details>
           <summary>{plan.sources.length} sources</summary>
@@ -106,16 +118,4 @@ function Versions({ plan }: { plan: Plan }): ReactElement {
       </button>
     </p>
   );
-}
-
-/** Hands a text to the person as a file. */
-export function saveText(name: string, text: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  setTimeout(() => {
-    URL.revokeObjectURL(address);
-  }, 10_000);
 }
