@@ -2,6 +2,7 @@ import { drawProgramme } from "./bands/programme-draws.ts";
 import type { Effort } from "./bands/calibrate.ts";
 import type { DrawSetting, ProgrammeDraws } from "./bands/programme-draws.ts";
 import { RATE_FACTOR } from "./bands/model-uncertainty.ts";
+import { bindingWhy, computedComponents } from "./binding-known.ts";
 import { byClock, clockRange } from "./clock.ts";
 import { DRYING_STOPS } from "./chemistry.ts";
 import type { Chemistry } from "./chemistry.ts";
@@ -109,8 +110,7 @@ export function judgeTank(
 
 /** Components of the actives whose binding can be computed, each once. */
 function judgedComponents(tank: Tank): readonly string[] {
-  const judged = tank.actives.filter((active) => bindingWhy(active).known);
-  return [...new Set(judged.flatMap((active) => active.component ?? []))];
+  return computedComponents(tank).map(({ component }) => component);
 }
 
 /** 5th and 95th percentile of draws; null ends where there are none. */
@@ -223,17 +223,6 @@ function solidsOf(equilibrium: Equilibrium): readonly SolidAmount[] {
     const amount_molPerL = equilibrium.solids[i] ?? 0;
     return amount_molPerL > 0 ? [{ name, amount_molPerL }] : [];
   });
-}
-
-/** Why a share cannot be computed, or what it rests on; null when measured constants exist. */
-function bindingWhy(active: TankActive): { readonly known: boolean; readonly why: string | null } {
-  const { active: record, form } = active.product;
-  if (form?.dissociates === false && form.acidEquivalent < 1)
-    return { known: false, why: `The ${form.name} does not ionise in the tank: nothing for metals to bind.` };
-  if (active.component === null || record.binding === "none") {
-    return { known: false, why: record.bindingNote ?? "No published binding constants: not known." };
-  }
-  return { known: true, why: record.binding === "analogy" ? record.bindingNote : null };
 }
 
 /** Stop of the drying path that is given beside the end, for comparison. */

@@ -8,10 +8,12 @@ import {
   readJob,
   SPRAYER_METALS,
   WATER_TREATMENTS,
+  workingsOf,
 } from "../../agronomy/index.ts";
 import type { ConditionerRecord, FeedRecord, Plan, TitledJob, TradeData } from "../../agronomy/index.ts";
 import { builtInThermo } from "../../chem/index.ts";
-import { cardHtml, fillCard, uncertaintySentences, wordIssue } from "../../report/index.ts";
+import { cardHtml, fillCard, planHtml, uncertaintySentences, wordIssue } from "../../report/index.ts";
+import type { CardFacts } from "../../report/index.ts";
 import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
@@ -126,18 +128,41 @@ async function answer({ id, document }: Extract<EngineRequest, { type: "plan" }>
     const step = steps.next();
     if (step.done !== true) continue;
     const issues = worded([...job.issues, ...step.value.issues]);
-    const planned = step.value.ok ? plannedOf(job.value, step.value.value) : null;
+    const planned = step.value.ok ? plannedOf(id, job.value, step.value.value) : null;
     say({ type: "plan", id, issues, planned, elapsed_ms: since() });
     return;
   }
 }
 
-function plannedOf(job: TitledJob, plan: Plan): Planned {
-  const facts = { date: today(), title: job.title, sampled: job.water.sampled };
+/** The plan given last, to be asked about. */
+let given: { readonly id: number; readonly plan: Plan; readonly job: TitledJob } | null = null;
+
+function about({ id, about: asked }: Extract<EngineRequest, { type: "about" }>): EngineReply {
+  const programme =
+    given?.id === asked.plan ? given.plan.programmes.find((one) => one.id === asked.programme) : undefined;
+  if (given === null || programme === undefined) return { type: "about", id, reply: null };
+  const { plan, job } = given;
+  const reply =
+    asked.what === "workings"
+      ? { workings: workingsOf(programme), report: "" }
+      : {
+          workings: null,
+          report: planHtml(plan, job, { ...factsOf(job), programme: programme.id }, { part: "report" }),
+        };
+  return { type: "about", id, reply };
+}
+
+function factsOf(job: TitledJob): CardFacts {
+  return { date: today(), title: job.title, sampled: job.water.sampled };
+}
+
+function plannedOf(id: number, job: TitledJob, plan: Plan): Planned {
+  given = { id, plan, job };
+  const facts = factsOf(job);
   const cards = plan.programmes.map(
     (p) => [p.id, cardHtml(fillCard(plan, { ...facts, programme: p.id }))] as const,
   );
-  return { plan, job, certainty: certaintyOf(plan), cards: Object.fromEntries(cards) };
+  return { id, plan, job, certainty: certaintyOf(plan), cards: Object.fromEntries(cards) };
 }
 
 function certaintyOf({ uncertainty, programmes }: Plan): readonly string[] {
@@ -190,6 +215,7 @@ self.onmessage = (event: MessageEvent<EngineRequest>) => {
   const request = event.data;
   if (request.type === "plan") void answer(request);
   else if (request.type === "sheet") say(sheet(request));
+  else if (request.type === "about") say(about(request));
   else if (request.type === "flasks") void flasks(request.request);
   else void open(request).then(say);
 };

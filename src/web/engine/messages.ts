@@ -1,4 +1,4 @@
-import type { Job, Plan } from "../../agronomy/index.ts";
+import type { Job, Plan, Workings } from "../../agronomy/index.ts";
 import type { DecimalMark } from "../../units/index.ts";
 import type { EntryChoice, EntryStatus, SheetOptions, SheetText } from "../../water/index.ts";
 import type { FlasksReply, FlasksRequest } from "../flasks/messages.ts";
@@ -97,10 +97,28 @@ export type EngineRequest =
       readonly input: SheetInput;
       readonly options: SheetOptions;
     }
+  | { readonly type: "about"; readonly id: number; readonly about: AboutRequest }
   | { readonly type: "flasks"; readonly request: FlasksRequest };
+
+/** A question about one programme of a plan that was given: how it came about, or its report. */
+export interface AboutRequest {
+  /** The plan it is of. */
+  readonly plan: number;
+  readonly programme: string;
+  readonly what: "workings" | "report";
+}
+
+/** What there is to say about a programme. */
+export interface AboutReply {
+  readonly workings: Workings | null;
+  /** The report as a page of HTML; "" when it was not asked for. */
+  readonly report: string;
+}
 
 /** A finished plan with what was made from it. */
 export interface Planned {
+  /** Tells this plan from the next. */
+  readonly id: number;
   readonly plan: Plan;
   /** The job the plan was made for. */
   readonly job: Job;
@@ -133,6 +151,12 @@ export type EngineReply =
       readonly id: number;
       readonly document: unknown;
       readonly problem: string | null;
+    }
+  | {
+      readonly type: "about";
+      readonly id: number;
+      /** null when the plan asked about is no longer the one at hand. */
+      readonly reply: AboutReply | null;
     }
   | { readonly type: "sheet"; readonly id: number; readonly view: SheetView }
   | { readonly type: "flasks"; readonly reply: FlasksReply };

@@ -2,6 +2,8 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { JobDocument } from "../job/to-document.ts";
 import type { SheetOptions } from "../../water/index.ts";
 import type {
+  AboutReply,
+  AboutRequest,
   Catalogue,
   EngineReply,
   EngineRequest,
@@ -35,6 +37,8 @@ export interface EngineView {
   open(text: string): Promise<OpenReply>;
   /** Reads a laboratory sheet. */
   readSheet(input: SheetInput, options: SheetOptions): Promise<SheetView>;
+  /** Asks about a programme of the plan shown; null when that plan is no longer at hand. */
+  askAbout(about: AboutRequest): Promise<AboutReply | null>;
 }
 
 type PlanReply = Extract<EngineReply, { type: "plan" }>;
@@ -84,6 +88,7 @@ export function useEngine(document: JobDocument, job: string): EngineView {
   const lastCall = useRef(0);
   const opening = useRef(new Map<number, (reply: OpenReply) => void>());
   const reading = useRef(new Map<number, (reply: SheetReply) => void>());
+  const asking = useRef(new Map<number, (reply: AboutReply | null) => void>());
   const [catalogue, setCatalogue] = useState<Catalogue | null>(null);
   const [answers, setAnswers] = useState(NOTHING);
   const currentJob = useRef(job);
@@ -104,6 +109,9 @@ export function useEngine(document: JobDocument, job: string): EngineView {
       } else if (reply.type === "sheet") {
         reading.current.get(reply.id)?.(reply);
         reading.current.delete(reply.id);
+      } else if (reply.type === "about") {
+        asking.current.get(reply.id)?.(reply.reply);
+        asking.current.delete(reply.id);
       } else if (reply.type !== "flasks" && reply.id === newest.current) {
         setFailed(false);
         setAnswers((before) => takeIn(before, reply, currentJob.current));
@@ -161,6 +169,17 @@ export function useEngine(document: JobDocument, job: string): EngineView {
     [],
   );
 
+  const askAbout = useCallback(
+    (about: AboutRequest) =>
+      new Promise<AboutReply | null>((resolve) => {
+        lastCall.current += 1;
+        const id = lastCall.current;
+        asking.current.set(id, resolve);
+        worker.current?.postMessage({ type: "about", id, about } satisfies EngineRequest);
+      }),
+    [],
+  );
+
   const { last, first, planned } = answers;
   const blocked = last !== null && last.planned === null;
   return {
@@ -175,5 +194,6 @@ export function useEngine(document: JobDocument, job: string): EngineView {
     elapsed_ms: last?.elapsed_ms ?? null,
     open,
     readSheet,
+    askAbout,
   };
 }
