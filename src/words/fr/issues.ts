@@ -1,0 +1,7 @@
+import type { Translated } from "../en/index.ts";
+
+export const ISSUES: Translated<"issues"> = {
+  at: "{path} : {sentence}",
+  received: "Reçu : {text}",
+  expected: "Attendu : {text}",
+};
