@@ -1,6 +1,7 @@
 import type { ComplaintAnswer, Job, KnownOfActive, Plan, SourceUsed } from "../../agronomy/index.ts";
 import type { DecimalMark } from "../../units/index.ts";
 import type { EntryChoice, EntryStatus, SheetOptions, SheetText } from "../../water/index.ts";
+import type { LanguageTag } from "../../words/index.ts";
 import type { FlasksReply, FlasksRequest } from "../flasks/messages.ts";
 import type { JobDocument } from "../job/to-document.ts";
 
@@ -114,6 +115,7 @@ export interface AnswerRequest {
 /** What the page asks of the engine. */
 export type EngineRequest =
   | AnswerRequest
+  | { readonly type: "language"; readonly tag: LanguageTag }
   | { readonly type: "flasks"; readonly request: FlasksRequest }
   | {
       readonly type: "sheet";

@@ -3,4 +3,7 @@ export const ISSUES = {
   at: "{path}: {sentence}",
   received: "Received: {text}",
   expected: "Expected: {text}",
+  needed: "needed.",
+  neededSuchAs: "needed, such as {example}.",
+  neededThis: "needed: {what}.",
 } as const;
