@@ -16,6 +16,7 @@ import { documentOf } from "./job/to-document.ts";
 import { JobsBar } from "./jobs/jobs-bar.tsx";
 import type { BookView } from "./jobs/use-book.ts";
 import { useResultKept } from "./jobs/use-result-kept.ts";
+import { sayIn, useLanguage, useSay } from "./language/language-context.ts";
 import { OfflineBar } from "./offline/offline-bar.tsx";
 import { Patterns } from "./result/patterns.tsx";
 import { Results } from "./result/results.tsx";
@@ -28,12 +29,14 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
   const { state, dispatch } = jobs;
   const { draft } = state;
   const document = useMemo(() => documentOf(draft), [draft]);
+  const language = useLanguage();
+  const say = sayIn(language);
   const engine = useEngine("plan", document, jobs.book.open ?? "");
   const [pickedId, setPickedId] = useState<string | null>(null);
   const [outdoor, setOutdoor] = useState(false);
 
   const picked = pickedProgramme(engine, pickedId);
-  const words = engine.answer === null || picked === null ? "" : headline(engine.answer, picked);
+  const words = engine.answer === null || picked === null ? "" : headline(engine.answer, picked, language);
   useResultKept(jobs, engine.answer?.plan.versions ?? null, words);
   const form = useMemo(
     () => ({
@@ -49,7 +52,7 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
     <div className={outdoor ? "page outdoor" : "page"}>
       <Patterns />
       <a className="skip" href="#what-follows">
-        Skip to what follows
+        {say("Skip to what follows")}
       </a>
       <Toolbar
         state={state}
@@ -63,7 +66,7 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
       <OfflineBar />
       <main className="columns">
         <div className="know">
-          <h2>What you know</h2>
+          <h2>{say("What you know")}</h2>
           <FormContext value={form}>
             <WaterGroup />
             <SprayGroup />
@@ -74,7 +77,7 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
           </FormContext>
         </div>
         <div className="follows" id="what-follows" tabIndex={-1} data-state={stateWord(engine)}>
-          <h2>What follows</h2>
+          <h2>{say("What follows")}</h2>
           <p className="visually-hidden" role="status">
             {engine.waiting ? "" : words}
           </p>
@@ -93,7 +96,9 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
           )}
           {engine.elapsed_ms !== null && (
             <p className="about elapsed" data-elapsed={engine.elapsed_ms}>
-              Computed here in {Math.round(engine.elapsed_ms)} ms. Nothing leaves this device.
+              {say("Computed here in {ms} ms. Nothing leaves this device.", {
+                ms: Math.round(engine.elapsed_ms),
+              })}
             </p>
           )}
         </div>
@@ -119,9 +124,11 @@ function pickedProgramme(engine: EngineView, pickedId: string | null): Programme
 }
 
 function SampleNote(): ReactElement {
+  const say = useSay();
   return (
     <p className="sample">
-      <strong>Sample.</strong> A made-up bore, to look around with. Change anything, or start a blank job.
+      <strong>{say("Sample.")}</strong>{" "}
+      {say("A made-up bore, to look around with. Change anything, or start a blank job.")}
     </p>
   );
 }

@@ -3,6 +3,8 @@ import type { ReactElement } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./app.tsx";
 import { documentOf } from "./job/to-document.ts";
+import { useSay } from "./language/language-context.ts";
+import { LanguageProvider, startingLanguage } from "./language/language-provider.tsx";
 import { startBook } from "./jobs/start-book.ts";
 import type { StartedBook } from "./jobs/start-book.ts";
 import { useBook } from "./jobs/use-book.ts";
@@ -30,6 +32,7 @@ function screenAsked(): Screen {
  */
 function Screens({ start }: { readonly start: StartedBook }): ReactElement {
   const jobs = useBook(start);
+  const say = useSay();
   const [screen, setScreen] = useState(screenAsked);
   const [planOpened, setPlanOpened] = useState(screen === "plan");
   useEffect(() => {
@@ -50,7 +53,7 @@ function Screens({ start }: { readonly start: StartedBook }): ReactElement {
           <App jobs={jobs} />
         </div>
       )}
-      <Suspense fallback={<p>One moment …</p>}>
+      <Suspense fallback={<p>{say("One moment …")}</p>}>
         {screen === "flasks" && <FlasksScreen job={document} />}
         {screen === "complaint" && <ComplaintScreen openJob={draft} />}
       </Suspense>
@@ -60,10 +63,12 @@ function Screens({ start }: { readonly start: StartedBook }): ReactElement {
 
 const place = window.document.getElementById("root");
 if (place !== null) {
-  const start = await startBook();
+  const [start, language] = await Promise.all([startBook(), startingLanguage()]);
   createRoot(place).render(
     <StrictMode>
-      <Screens start={start} />
+      <LanguageProvider start={language}>
+        <Screens start={start} />
+      </LanguageProvider>
     </StrictMode>,
   );
 }

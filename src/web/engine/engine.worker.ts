@@ -35,6 +35,8 @@ import type { CardFacts } from "../../report/index.ts";
 import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
+import { ENGLISH, fill, loadLanguage } from "../../words/index.ts";
+import type { LanguageTag } from "../../words/index.ts";
 import { sheetView } from "./sheet-view.ts";
 import type { FlasksRequest } from "../flasks/messages.ts";
 import type { JobDocument } from "../job/to-document.ts";
@@ -53,6 +55,9 @@ import type {
 
 const thermo = builtInThermo();
 const trade = builtInTrade();
+/** The language of all that is said from here; the page says which before it asks. */
+let language = ENGLISH;
+let languageIsHere = Promise.resolve();
 
 function say(reply: EngineReply): void {
   self.postMessage(reply);
@@ -102,7 +107,7 @@ function worded(issues: readonly Issue[]): readonly WordedIssue[] {
   return issues.map((issue) => ({
     path: issue.path,
     severity: issue.severity,
-    words: isMissing(issue) ? neededWords(issue) : wordIssue({ ...issue, path: "" }),
+    words: isMissing(issue) ? neededWords(issue) : wordIssue({ ...issue, path: "" }, language),
     missing: isMissing(issue),
     readings: issue.code === "number-ambiguous" ? (issue.expected?.split(" or ") ?? []) : [],
   }));
@@ -115,8 +120,10 @@ function isMissing({ code }: Issue): boolean {
 
 /** What a form asks for in words of its own: a person fills in fields, not keys of a file. */
 function neededWords({ code, expected }: Issue): string {
-  if (expected === undefined || code === "text-empty") return "needed.";
-  return /^\d/.test(expected) ? `needed, such as ${expected}.` : `needed: ${expected}.`;
+  const { issues } = language.words;
+  if (expected === undefined || code === "text-empty") return issues.needed;
+  if (/^\d/.test(expected)) return fill(issues.neededSuchAs, { example: expected });
+  return fill(issues.neededThis, { what: language.phrases.say(expected).text });
 }
 
 /** An answer with the time it took. */
@@ -208,7 +215,7 @@ function plannedOf(id: number, job: TitledJob, plan: Plan): Planned {
   given = { id, plan, job };
   const facts = factsOf(job);
   const cards = plan.programmes.map(
-    (p) => [p.id, cardHtml(fillCard(plan, { ...facts, programme: p.id }))] as const,
+    (p) => [p.id, cardHtml(fillCard(plan, { ...facts, programme: p.id }, language), language)] as const,
   );
   return {
     id,
@@ -240,7 +247,7 @@ function complaintOf(document: JobDocument): Pick<EngineAnswer<"complaint">, "is
 function certaintyOf({ uncertainty, programmes }: Plan): readonly string[] {
   if (uncertainty === null) return [];
   const about = programmes.find(({ id }) => id === uncertainty.about.programme);
-  return uncertaintySentences(uncertainty, about?.name ?? "");
+  return uncertaintySentences(uncertainty, about?.name ?? "", language);
 }
 
 /** The day here and now, as an ISO date. */
@@ -252,7 +259,7 @@ function today(): string {
 
 function sheet({ id, input, options }: Extract<EngineRequest, { type: "sheet" }>): EngineReply {
   const read = "cells" in input ? readSheetCells(input.cells, options) : readSheet(input.text, options);
-  return { type: "sheet", id, view: sheetView(read) };
+  return { type: "sheet", id, view: sheetView(read, language) };
 }
 
 /** The demonstration brings indicators and drawings of its own: they are fetched when they are asked for. */
@@ -263,9 +270,15 @@ async function flasks(request: FlasksRequest): Promise<void> {
   });
 }
 
+/** Takes up a language; where it cannot be fetched, the one before stays. */
+async function speak(tag: LanguageTag): Promise<void> {
+  language = await loadLanguage(tag).catch(() => language);
+}
+
 self.onmessage = (event: MessageEvent<EngineRequest>) => {
   const request = event.data;
-  if ("document" in request) void answer(request);
+  if (request.type === "language") languageIsHere = speak(request.tag);
+  else if ("document" in request) void languageIsHere.then(() => answer(request));
   else if (request.type === "sheet") say(sheet(request));
   else if (request.type === "about") say(about(request));
   else void flasks(request.request);

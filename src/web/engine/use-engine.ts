@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
+import { useLanguage } from "../language/language-context.ts";
 import type { JobDocument } from "../job/to-document.ts";
 import type { SheetOptions } from "../../water/index.ts";
 import type {
@@ -84,6 +85,7 @@ export function useEngine<K extends keyof AnswerTo>(
   document: JobDocument,
   job: string,
 ): EngineView<K> {
+  const { tag } = useLanguage();
   const worker = useRef<Worker | null>(null);
   const newest = useRef(0);
   const lastCall = useRef(0);
@@ -133,6 +135,7 @@ export function useEngine<K extends keyof AnswerTo>(
     const timer = setTimeout(
       () => {
         const request: EngineRequest = { type: kind, id, document: JSON.parse(text) as JobDocument };
+        worker.current?.postMessage({ type: "language", tag } satisfies EngineRequest);
         worker.current?.postMessage(request);
       },
       first ? 0 : DEBOUNCE_MS,
@@ -140,7 +143,7 @@ export function useEngine<K extends keyof AnswerTo>(
     return () => {
       clearTimeout(timer);
     };
-  }, [text, kind]);
+  }, [text, kind, tag]);
 
   const readSheet = useCallback(
     (input: SheetInput, options: SheetOptions) =>
