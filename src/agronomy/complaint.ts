@@ -120,7 +120,7 @@ function judged(
   { trade }: PlanData,
 ): Computed<FinishedProgramme> {
   const draft = draftOf(setting, { id: "applied", name: "as applied", kind: "conditioner", conditioners });
-  return finishProgramme(draft, trade);
+  return finishProgramme(draft, trade, "many");
 }
 
 function unsolved(reason: string, detail: string): Read<never> {

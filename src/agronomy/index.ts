@@ -12,7 +12,7 @@ export * from "./rules.ts";
 export * from "./trade-data.ts";
 export * from "./job.ts";
 export * from "./job-fields.ts";
-export { FEED_METALS, OTHER_PARTNERS, SPRAYER_METALS, WATER_TREATMENTS } from "./job-site.ts";
+export { FEED_METALS, FEEDS, OTHER_PARTNERS, SPRAYER_METALS, WATER_TREATMENTS } from "./job-site.ts";
 export * from "./plan.ts";
 export * from "./ranking.ts";
 export type { FeedItem } from "./feed.ts";

@@ -345,7 +345,10 @@ export interface Programme {
 export interface Filling {
   readonly order: readonly OrderStep[];
   readonly loads: Loads;
+  /** The tank in small, in the order of mixing. */
   readonly jar: readonly JarAmount[];
+  /** What the jar holds when it is full [L]. */
+  readonly jarVolume_L: number;
   readonly cautions: readonly Caution[];
   /** Where published mixing orders put two of these products the other way round. */
   readonly differences: readonly OrderDifferenceShown[];
@@ -484,7 +487,10 @@ export interface Plan {
   readonly chosen: string | null;
   readonly order: readonly OrderStep[];
   readonly loads: Loads;
+  /** The tank in small, in the order of mixing. */
   readonly jar: readonly JarAmount[];
+  /** What the jar holds when it is full [L]. */
+  readonly jarVolume_L: number;
   readonly cautions: readonly Caution[];
   readonly differences: readonly OrderDifferenceShown[];
   readonly sprayer: readonly Remark[];

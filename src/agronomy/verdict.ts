@@ -1,4 +1,5 @@
 import { drawProgramme } from "./bands/programme-draws.ts";
+import type { Effort } from "./bands/calibrate.ts";
 import type { DrawSetting, ProgrammeDraws } from "./bands/programme-draws.ts";
 import { RATE_FACTOR } from "./bands/model-uncertainty.ts";
 import { bindingWhy, leafShare, tankShare } from "./active-shares.ts";
@@ -45,11 +46,13 @@ export interface TankVerdict {
  * Works out the three answers for every active of a tank; `rulesFor` adds what is published about each.
  *
  * @param drawn draws to give each answer its range; null for central answers only
+ * @param effort that goes into the ranges
  */
 export function judgeTank(
   tank: Tank,
   chemistry: Chemistry,
   drawn: DrawSetting | null,
+  effort: Effort,
   holdingTime_h: number | null,
   rulesFor: (active: TankActive, state: TankState) => readonly RuleVerdict[],
 ): Computed<TankVerdict> {
@@ -63,7 +66,7 @@ export function judgeTank(
   let draws: ProgrammeDraws | null = null;
   if (drawn !== null && components.length > 0) {
     const central = { answer: solved.value, paths };
-    const carried = drawProgramme(tank, central, components, drawn, chemistry, "corrected");
+    const carried = drawProgramme(tank, central, components, drawn, chemistry, effort);
     if (!carried.ok) return carried;
     draws = carried.value;
   }

@@ -13,6 +13,7 @@ import {
   ownAcidText,
   leastFree,
   programmeCostText,
+  jarStart,
   shareText,
   standing,
 } from "./sentences.ts";
@@ -172,7 +173,7 @@ function loadsLines(plan: Plan): string[] {
 
 function jarLines(plan: Plan): string[] {
   if (plan.jar.length === 0) return [];
-  const lines = ["JAR TEST"];
+  const lines = wrap(`JAR TEST: ${jarStart(plan.jarVolume_L)}`, "  ");
   for (const amount of plan.jar) {
     const ways = [amount.how, amount.spoons].filter((way) => way !== null).join(" ");
     const how = ways === "" ? "" : ` (${ways})`;

@@ -1,17 +1,17 @@
 import { useMemo, useState } from "react";
-import type { ReactElement, ReactNode } from "react";
+import type { ReactElement } from "react";
 import type { Programme } from "../agronomy/index.ts";
 import { BottomBar } from "./bottom-bar.tsx";
 import { useEngine } from "./engine/use-engine.ts";
 import type { EngineView } from "./engine/use-engine.ts";
+import { AimGroup } from "./form/aim-group.tsx";
 import { ConditionersGroup } from "./form/conditioners-group.tsx";
-import { fieldId, FormContext } from "./form/form-context.ts";
-import { placeWords } from "./form/place-words.ts";
+import { FormContext } from "./form/form-context.ts";
 import { MixGroup } from "./form/mix-group.tsx";
-import { AimGroup, SprayGroup } from "./form/spray-group.tsx";
+import { SiteGroup } from "./form/site-group.tsx";
+import { SprayGroup } from "./form/spray-group.tsx";
+import { Waiting } from "./form/waiting.tsx";
 import { WaterGroup } from "./form/water-group.tsx";
-import { IssueList } from "./form/messages.tsx";
-import type { Draft } from "./job/draft.ts";
 import { documentOf } from "./job/to-document.ts";
 import { JobsBar } from "./jobs/jobs-bar.tsx";
 import type { StartedBook } from "./jobs/start-book.ts";
@@ -20,6 +20,7 @@ import { useResultKept } from "./jobs/use-result-kept.ts";
 import { OfflineBar } from "./offline/offline-bar.tsx";
 import { Patterns } from "./result/patterns.tsx";
 import { Results } from "./result/results.tsx";
+import { ThreeAnswers } from "./result/three-answers.tsx";
 import { headline } from "./result/headline.ts";
 import { Toolbar } from "./toolbar.tsx";
 
@@ -72,6 +73,7 @@ export function App({ start }: { start: StartedBook }): ReactElement {
             <MixGroup />
             <ConditionersGroup />
             <AimGroup />
+            <SiteGroup />
           </FormContext>
         </div>
         <div className="follows" id="what-follows" tabIndex={-1} data-state={stateWord(engine)}>
@@ -79,14 +81,18 @@ export function App({ start }: { start: StartedBook }): ReactElement {
           <p className="visually-hidden" role="status">
             {engine.waiting ? "" : words}
           </p>
-          <Waiting engine={engine} draft={draft} />
+          <Waiting answer={engine} hasAnswer={engine.planned !== null} draft={draft} />
           {engine.planned !== null && picked !== null && (
             <Results
               planned={engine.planned}
+              first={engine.first}
               picked={picked}
               onPick={setPickedId}
               sampleNote={draft.origin === "sample" ? <SampleNote /> : null}
             />
+          )}
+          {engine.planned === null && engine.first !== null && (
+            <ThreeAnswers plan={engine.first.plan} job={engine.first.job} first />
           )}
           {engine.elapsed_ms !== null && (
             <p className="about elapsed" data-elapsed={engine.elapsed_ms}>
@@ -113,65 +119,6 @@ function pickedProgramme(engine: EngineView, pickedId: string | null): Programme
   const find = (id: string | null): Programme | undefined =>
     plan.programmes.find((programme) => programme.id === id && !programme.blocked);
   return find(pickedId) ?? find(plan.chosen) ?? plan.programmes.find((p) => p.kind === "none") ?? null;
-}
-
-/** What the result waits for: the issues that block it, each a link to its field. */
-function Waiting({ engine, draft }: { engine: EngineView; draft: Draft }): ReactNode {
-  const errors = engine.issues.filter((issue) => issue.severity === "error");
-  const elsewhere = engine.issues.filter(
-    (issue) => issue.severity === "warning" && placeWords(issue.path, draft) === null,
-  );
-  return (
-    <>
-      {engine.failed && (
-        <p className="message message-error">
-          A fault in the program stopped the sums. What you typed is safe.
-        </p>
-      )}
-      {engine.blocked && (
-        <div className="waiting" data-testid="waiting">
-          <p>
-            <strong>
-              {engine.planned === null ? "The answer will stand here." : "Last good result below."}
-            </strong>{" "}
-            Waiting for:
-          </p>
-          <ul>
-            {errors.map((issue) => (
-              <li key={`${issue.path} ${issue.words}`}>
-                <a
-                  href={`#${fieldId(issue.path)}`}
-                  onClick={(event) => {
-                    event.preventDefault();
-                    focusField(issue.path);
-                  }}
-                >
-                  {placeWords(issue.path, draft) ?? "The job"}
-                </a>
-                : {issue.words}
-              </li>
-            ))}
-          </ul>
-        </div>
-      )}
-      <IssueList issues={elsewhere} />
-    </>
-  );
-}
-
-/** The field a path is typed into: its own, or that of the nearest path above or below it. */
-function fieldOf(path: string): HTMLElement | null {
-  const own = window.document.getElementById(fieldId(path));
-  if (own !== null) return own;
-  const above = path.replace(/[.[][^.[]*$/, "");
-  const sibling = window.document.querySelector<HTMLElement>(`[id^="${fieldId(path)}-"]:is(input, select)`);
-  return sibling ?? (above === path ? null : fieldOf(above));
-}
-
-function focusField(path: string): void {
-  const field = fieldOf(path);
-  field?.focus();
-  field?.scrollIntoView({ block: "center" });
 }
 
 function SampleNote(): ReactElement {

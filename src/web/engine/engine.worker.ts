@@ -1,12 +1,30 @@
-import { builtInTrade, findFormulation, planJob, readJob } from "../../agronomy/index.ts";
-import type { Plan, TradeData } from "../../agronomy/index.ts";
+import {
+  builtInTrade,
+  FEEDS,
+  findFormulation,
+  OTHER_PARTNERS,
+  planInSteps,
+  planJob,
+  readJob,
+  SPRAYER_METALS,
+  WATER_TREATMENTS,
+} from "../../agronomy/index.ts";
+import type { ConditionerRecord, FeedRecord, Plan, TitledJob, TradeData } from "../../agronomy/index.ts";
 import { builtInThermo } from "../../chem/index.ts";
 import { cardHtml, fillCard, uncertaintySentences, wordIssue } from "../../report/index.ts";
 import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
+import type { FlasksRequest } from "../flasks/messages.ts";
 import { sheetView } from "./sheet-view.ts";
-import type { Catalogue, EngineReply, EngineRequest, Planned, WordedIssue } from "./messages.ts";
+import type {
+  Catalogue,
+  ConditionerOption,
+  EngineReply,
+  EngineRequest,
+  Planned,
+  WordedIssue,
+} from "./messages.ts";
 
 const thermo = builtInThermo();
 const trade = builtInTrade();
@@ -29,13 +47,22 @@ function catalogueOf(data: TradeData): Catalogue {
       forms: active.forms.map((form) => ({ id: form.id, name: form.name, also: form.synonyms })),
       formulations: active.formulations,
     })),
-    conditioners: data.conditioners.map((record) => ({
-      id: record.id,
-      name: record.name,
-      also: record.synonyms,
-      forms: record.forms.map((form) => ({ id: form.id, name: form.name })),
-    })),
+    conditioners: data.conditioners.map(optionOf),
+    feeds: data.feeds.map(optionOf),
+    affinityClasses: data.affinityClasses
+      .filter(({ id }) => id !== NOT_KNOWN)
+      .map(({ id, name, synonyms }) => ({ id, name, also: synonyms })),
+    partners: [...FEEDS, ...OTHER_PARTNERS],
+    waterTreatments: WATER_TREATMENTS,
+    sprayerMetals: SPRAYER_METALS,
   };
+}
+
+/** The class of an affinity nobody knows: the same as nothing chosen. */
+const NOT_KNOWN = "not-known";
+
+function optionOf({ id, name, synonyms, forms }: ConditionerRecord | FeedRecord): ConditionerOption {
+  return { id, name, also: synonyms, forms: forms.map((form) => ({ id: form.id, name: form.name })) };
 }
 
 function worded(issues: readonly Issue[]): readonly WordedIssue[] {
@@ -43,43 +70,74 @@ function worded(issues: readonly Issue[]): readonly WordedIssue[] {
   return issues.map((issue) => ({
     path: issue.path,
     severity: issue.severity,
-    words: issue.code === "key-missing" ? neededWords(issue) : wordIssue({ ...issue, path: "" }),
-    missing: issue.code === "key-missing",
+    words: isMissing(issue) ? neededWords(issue) : wordIssue({ ...issue, path: "" }),
+    missing: isMissing(issue),
     readings: issue.code === "number-ambiguous" ? (issue.expected?.split(" or ") ?? []) : [],
   }));
 }
 
+/** On a form an empty text is one that nobody has filled in yet. */
+function isMissing({ code }: Issue): boolean {
+  return code === "key-missing" || code === "text-empty";
+}
+
 /** What a form asks for in words of its own: a person fills in fields, not keys of a file. */
-function neededWords({ expected }: Issue): string {
-  if (expected === undefined) return "needed.";
+function neededWords({ code, expected }: Issue): string {
+  if (expected === undefined || code === "text-empty") return "needed.";
   return /^\d/.test(expected) ? `needed, such as ${expected}.` : `needed: ${expected}.`;
 }
 
-function answer(request: Extract<EngineRequest, { type: "plan" }>): EngineReply {
-  const started = performance.now();
-  const job = readJob(request.document, { trade });
-  const read = job.ok ? planJob(job.value, { thermo, trade }) : job;
-  const issues = job.ok ? [...job.issues, ...read.issues] : job.issues;
-  let planned: Planned | null = null;
-  if (job.ok && read.ok) {
-    const facts = { date: today(), title: job.value.title, sampled: job.value.water.sampled };
-    const cards = read.value.programmes.map(
-      (p) => [p.id, cardHtml(fillCard(read.value, { ...facts, programme: p.id }))] as const,
-    );
-    planned = {
-      plan: read.value,
-      job: job.value,
-      certainty: certaintyOf(read.value),
-      cards: Object.fromEntries(cards),
+/** The newest job asked about: work on an older one is given up. */
+let newest = 0;
+/** How long [ms] the engine works before it looks whether something else was asked. */
+const TURN_MS = 40;
+
+const turns = new MessageChannel();
+/** Lets what has been asked meanwhile be taken in. */
+function nextTurn(): Promise<void> {
+  return new Promise((resolve) => {
+    turns.port1.onmessage = () => {
+      resolve();
     };
+    turns.port2.postMessage(null);
+  });
+}
+
+/** Answers a job: first the tank as planned, at once, then every way out with its ranges. */
+async function answer({ id, document }: Extract<EngineRequest, { type: "plan" }>): Promise<void> {
+  newest = id;
+  const started = performance.now();
+  const since = (): number => performance.now() - started;
+  const job = readJob(document, { trade });
+  if (!job.ok) {
+    say({ type: "plan", id, issues: worded(job.issues), planned: null, elapsed_ms: since() });
+    return;
   }
-  return {
-    type: "plan",
-    id: request.id,
-    issues: worded(issues),
-    planned,
-    elapsed_ms: performance.now() - started,
-  };
+  const first = planJob(job.value, { thermo, trade }, { draws: 0, waysOut: false });
+  if (first.ok) say({ type: "first", id, plan: first.value, job: job.value, elapsed_ms: since() });
+  const steps = planInSteps(job.value, { thermo, trade });
+  let turn = performance.now();
+  for (;;) {
+    if (performance.now() - turn > TURN_MS) {
+      await nextTurn();
+      turn = performance.now();
+      if (newest !== id) return;
+    }
+    const step = steps.next();
+    if (step.done !== true) continue;
+    const issues = worded([...job.issues, ...step.value.issues]);
+    const planned = step.value.ok ? plannedOf(job.value, step.value.value) : null;
+    say({ type: "plan", id, issues, planned, elapsed_ms: since() });
+    return;
+  }
+}
+
+function plannedOf(job: TitledJob, plan: Plan): Planned {
+  const facts = { date: today(), title: job.title, sampled: job.water.sampled };
+  const cards = plan.programmes.map(
+    (p) => [p.id, cardHtml(fillCard(plan, { ...facts, programme: p.id }))] as const,
+  );
+  return { plan, job, certainty: certaintyOf(plan), cards: Object.fromEntries(cards) };
 }
 
 function certaintyOf({ uncertainty, programmes }: Plan): readonly string[] {
@@ -120,10 +178,19 @@ function sheet({ id, input, options }: Extract<EngineRequest, { type: "sheet" }>
   return { type: "sheet", id, view: sheetView(read) };
 }
 
+/** The flasks' part of the engine, fetched when it is first asked for. */
+async function flasks(request: FlasksRequest): Promise<void> {
+  const { answerFlasks } = await import("../flasks/flasks-engine.ts");
+  answerFlasks(request, { thermo, trade }, (reply) => {
+    say({ type: "flasks", reply });
+  });
+}
+
 self.onmessage = (event: MessageEvent<EngineRequest>) => {
   const request = event.data;
-  if (request.type === "plan") say(answer(request));
+  if (request.type === "plan") void answer(request);
   else if (request.type === "sheet") say(sheet(request));
+  else if (request.type === "flasks") void flasks(request.request);
   else void open(request).then(say);
 };
 

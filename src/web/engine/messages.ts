@@ -1,6 +1,7 @@
 import type { Job, Plan } from "../../agronomy/index.ts";
 import type { DecimalMark } from "../../units/index.ts";
 import type { EntryChoice, EntryStatus, SheetOptions, SheetText } from "../../water/index.ts";
+import type { FlasksReply, FlasksRequest } from "../flasks/messages.ts";
 import type { JobDocument } from "../job/to-document.ts";
 
 /** An issue with the words that go with it; the page shows words and puts them beside the field of `path`. */
@@ -41,6 +42,13 @@ export interface Catalogue {
   readonly parameters: readonly { readonly name: string; readonly units: readonly string[] }[];
   readonly actives: readonly ActiveChoice[];
   readonly conditioners: readonly ConditionerOption[];
+  readonly feeds: readonly ConditionerOption[];
+  /** What binds metals as an active entered by hand does. */
+  readonly affinityClasses: readonly Choice[];
+  /** Partners of the tank that published rules speak of. */
+  readonly partners: readonly string[];
+  readonly waterTreatments: readonly string[];
+  readonly sprayerMetals: readonly string[];
 }
 
 /** A laboratory sheet as it is given: pasted text, or cells known already. */
@@ -88,7 +96,8 @@ export type EngineRequest =
       readonly id: number;
       readonly input: SheetInput;
       readonly options: SheetOptions;
-    };
+    }
+  | { readonly type: "flasks"; readonly request: FlasksRequest };
 
 /** A finished plan with what was made from it. */
 export interface Planned {
@@ -101,9 +110,16 @@ export interface Planned {
   readonly cards: Readonly<Record<string, string>>;
 }
 
+/** The first answer to a job: the tank as planned, without ways out and ranges. */
+export interface FirstAnswer {
+  readonly plan: Plan;
+  readonly job: Job;
+}
+
 /** What the engine answers. */
 export type EngineReply =
   | { readonly type: "catalogue"; readonly catalogue: Catalogue }
+  | ({ readonly type: "first"; readonly id: number; readonly elapsed_ms: number } & FirstAnswer)
   | {
       readonly type: "plan";
       readonly id: number;
@@ -118,7 +134,8 @@ export type EngineReply =
       readonly document: unknown;
       readonly problem: string | null;
     }
-  | { readonly type: "sheet"; readonly id: number; readonly view: SheetView };
+  | { readonly type: "sheet"; readonly id: number; readonly view: SheetView }
+  | { readonly type: "flasks"; readonly reply: FlasksReply };
 
 /** The choice that a text of a document means, whatever its case; undefined when there is none. */
 export function choiceOf<C extends Choice>(choices: readonly C[], text: string): C | undefined {

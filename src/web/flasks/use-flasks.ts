@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { FlaskShow, SeenColours, ShowCheck } from "../../agronomy/index.ts";
-import type { FlasksReply, FlasksRequest } from "./messages.ts";
+import type { EngineReply, EngineRequest } from "../engine/messages.ts";
+import type { FlasksRequest } from "./messages.ts";
 
 /** What the screen knows of its demonstration. */
 export interface FlasksView {
@@ -25,9 +26,10 @@ export function useFlasks(text: string): FlasksView {
   const [check, setCheck] = useState<ShowCheck | null>(null);
 
   useEffect(() => {
-    const started = new Worker(new URL("./flasks.worker.ts", import.meta.url), { type: "module" });
-    started.onmessage = (event: MessageEvent<FlasksReply>) => {
-      const reply = event.data;
+    const started = new Worker(new URL("../engine/engine.worker.ts", import.meta.url), { type: "module" });
+    started.onmessage = (event: MessageEvent<EngineReply>) => {
+      if (event.data.type !== "flasks") return;
+      const { reply } = event.data;
       if (reply.id !== newest.current) return;
       if (reply.type === "show") {
         setShow(reply.show);
@@ -47,7 +49,9 @@ export function useFlasks(text: string): FlasksView {
     };
   }, []);
 
-  const ask = useCallback((request: FlasksRequest) => worker.current?.postMessage(request), []);
+  const ask = useCallback((request: FlasksRequest) => {
+    worker.current?.postMessage({ type: "flasks", request } satisfies EngineRequest);
+  }, []);
   useEffect(() => {
     newest.current += 1;
     setWorking(true);

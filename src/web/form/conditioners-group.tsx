@@ -1,13 +1,16 @@
 import type { ReactElement } from "react";
-import { choiceOf } from "../engine/messages.ts";
-import { blankConditioner } from "../job/draft.ts";
-import type { ConditionerRow } from "../job/draft.ts";
-import { AsWritten } from "./as-written.tsx";
-import { fieldId, focusSoon, useForm } from "./form-context.ts";
-import { SelectField } from "./fields.tsx";
-import { QuantityField } from "./quantity-field.tsx";
+import { blankConditioner, blankOwnProduct } from "../job/draft-conditioners.ts";
+import { ChemistryFields } from "./chemistry-fields.tsx";
+import { fieldId, useForm } from "./form-context.ts";
 import { IssueList } from "./messages.tsx";
+import { OwnProductFields } from "./own-product-fields.tsx";
+import { AddButton } from "./row-buttons.tsx";
 import { Section } from "./section.tsx";
+
+const words = {
+  addChemistry: "Add a conditioner",
+  addProduct: "Add a product by its label",
+};
 
 /** The conditioners that may be used, with their prices. */
 export function ConditionersGroup(): ReactElement {
@@ -52,102 +55,37 @@ export function ConditionersGroup(): ReactElement {
         </label>
       </fieldset>
       <IssueList issues={general} />
-      {draft.listsConditioners && (
-        <>
-          {draft.conditioners.map((row, index) => (
-            <Conditioner key={row.key} row={row} index={index} />
-          ))}
-          {draft.ownProducts.map((row, i) => (
-            <AsWritten
-              key={row.key}
-              row={row}
-              path={`conditioners[${String(draft.conditioners.length + i)}]`}
-              kept="ownProducts"
-            />
-          ))}
-          <button
-            type="button"
-            onClick={() => {
-              const index = draft.conditioners.length;
-              dispatch({
-                type: "edit",
-                change: (d) => ({ ...d, conditioners: [...d.conditioners, blankConditioner()] }),
-              });
-              focusSoon(fieldId(`conditioners[${String(index)}].chemistry`));
-            }}
-          >
-            Add a conditioner
-          </button>
-        </>
-      )}
+      {draft.listsConditioners && <ConditionerRows />}
     </Section>
   );
 }
 
-function Conditioner({ row, index }: { row: ConditionerRow; index: number }): ReactElement {
-  const { catalogue, dispatch, issues } = useForm();
-  const path = `conditioners[${String(index)}]`;
-  const record = choiceOf(catalogue?.conditioners ?? [], row.chemistry);
-  const title = record?.name ?? (row.chemistry === "" ? `Conditioner ${String(index + 1)}` : row.chemistry);
-  const edit = (change: Partial<ConditionerRow>): void => {
-    dispatch({
-      type: "edit",
-      change: (d) => ({
-        ...d,
-        conditioners: d.conditioners.map((r) => (r.key === row.key ? { ...r, ...change } : r)),
-      }),
-    });
-  };
-  const own = issues.filter((issue) => issue.path === path);
+function ConditionerRows(): ReactElement {
+  const { draft } = useForm();
+  const { conditioners } = draft;
+  const next = `conditioners[${String(conditioners.length)}]`;
   return (
-    <fieldset className="row">
-      <legend>{title}</legend>
-      <div className="fields">
-        <SelectField
-          label="Chemistry"
-          path={`${path}.chemistry`}
-          choices={catalogue?.conditioners ?? []}
-          none="choose"
-          value={row.chemistry}
-          onChange={(chemistry) => {
-            edit({ chemistry, form: "" });
-          }}
+    <>
+      {conditioners.map((row, index) =>
+        row.kind === "chemistry" ? (
+          <ChemistryFields key={row.key} row={row} index={index} />
+        ) : (
+          <OwnProductFields key={row.key} row={row} index={index} />
+        ),
+      )}
+      <div className="asks">
+        <AddButton
+          label={words.addChemistry}
+          change={(d) => ({ ...d, conditioners: [...d.conditioners, blankConditioner()] })}
+          focus={fieldId(`${next}.chemistry`)}
         />
-        <SelectField
-          label="Sold as"
-          path={`${path}.form`}
-          choices={record?.forms ?? []}
-          none="usual form"
-          value={row.form}
-          onChange={(form) => {
-            edit({ form });
-          }}
-        />
-        <QuantityField
-          label="Price"
-          path={`${path}.price`}
-          hint="Blank: cost not known."
-          value={row.price}
-          units={["/kg", "/L"]}
-          onChange={(price) => {
-            edit({ price });
-          }}
+        <AddButton
+          quiet
+          label={words.addProduct}
+          change={(d) => ({ ...d, conditioners: [...d.conditioners, blankOwnProduct()] })}
+          focus={fieldId(`${next}.product`)}
         />
       </div>
-      <IssueList issues={own} />
-      <button
-        type="button"
-        className="quiet"
-        onClick={() => {
-          dispatch({
-            type: "step",
-            what: `${title} removed`,
-            change: (d) => ({ ...d, conditioners: d.conditioners.filter((r) => r.key !== row.key) }),
-          });
-        }}
-      >
-        Remove {title}
-      </button>
-    </fieldset>
+    </>
   );
 }

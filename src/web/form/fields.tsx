@@ -84,6 +84,8 @@ interface SelectFieldProps extends FieldShell {
   /** Words for "nothing chosen"; left out where a choice is needed. */
   readonly none?: string;
   readonly hiddenLabel?: boolean;
+  /** True where what lies under its path has fields of its own: only issues of the path itself belong here. */
+  readonly alone?: boolean;
 }
 
 function Options({ choices }: { choices: readonly Choice[] }): ReactNode {
@@ -108,7 +110,9 @@ function grouped(choices: readonly Choice[]): readonly (readonly [string, readon
 export function SelectField(props: SelectFieldProps): ReactElement {
   const { issues } = useForm();
   const id = fieldId(props.path);
-  const own = issuesOf(issues, props.path);
+  const own = issuesOf(issues, props.path).filter(
+    ({ path, severity }) => props.alone !== true || (path === props.path && severity === "error"),
+  );
   const chosen = choiceOf(props.choices, props.value);
   return (
     <div className="field">

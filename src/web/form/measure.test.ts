@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { PARAMETER_RULES } from "../../units/index.ts";
-import { quantityText } from "../job/to-document.ts";
-import type { Typed } from "../job/draft.ts";
+import { quantityText } from "../job/typed.ts";
+import type { Typed } from "../job/typed.ts";
 import { echoOf, familiarUnits, inUnit, settled } from "./measure.ts";
 
 const calcium = { reading: "calcium" } as const;

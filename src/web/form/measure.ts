@@ -10,8 +10,8 @@ import {
   significantFigures,
 } from "../../units/index.ts";
 import type { Dimension, MeasuredText } from "../../units/index.ts";
-import type { Typed } from "../job/draft.ts";
-import { splitTyped, typedFirst } from "../job/to-document.ts";
+import { splitTyped, typedFirst } from "../job/typed.ts";
+import type { Typed } from "../job/typed.ts";
 
 /** What a field with a unit holds: a reading of a water test, or a quantity of one dimension. */
 export type Measure = { readonly reading: string } | { readonly dimension: Exclude<Dimension, "price"> };

@@ -1,4 +1,5 @@
-import { ownName } from "../job/draft.ts";
+import { conditionerName } from "../job/draft-conditioners.ts";
+import { entryName } from "../job/draft-mix.ts";
 import type { Draft } from "../job/draft.ts";
 
 const SPRAY: Readonly<Record<string, string>> = {
@@ -10,6 +11,10 @@ const SPRAY: Readonly<Record<string, string>> = {
   humidity: "Humidity",
   "holding time": "Time in the tank",
   jar: "Jar",
+  "season area": "Area of a season",
+  "dead volume": "Left when it runs dry",
+  hopper: "Induction hopper",
+  output: "Output of all nozzles",
 };
 const GROUPS: Readonly<Record<string, string>> = {
   water: "Water test",
@@ -18,17 +23,25 @@ const GROUPS: Readonly<Record<string, string>> = {
   mix: "Tank mix",
   conditioners: "Conditioners",
   aim: "Aim",
+  partners: "Other partners",
+  site: "Place",
+  "other waters": "Other waters",
 };
+
+/** A row of a list, and what stands behind it. */
+const ROW = /^(water\.readings|other waters|mix|conditioners)\[(\d+)\](?:\.(.+))?$/;
 
 /** Where on the form a path of the document stands, in the words of the form; null when it stands nowhere. */
 export function placeWords(path: string, draft: Draft): string | null {
-  const row = /^(water\.readings|mix|conditioners)\[(\d+)\](?:\.(.+))?$/.exec(path);
+  const row = ROW.exec(path);
   if (row !== null) {
     const [, list = "", at = "0", part] = row;
     return rowWords(list, Number(at), part, draft);
   }
-  const [group = "", key] = path.split(".");
+  const group = path.replace(/[.[].*$/s, "");
+  const key = path === group ? undefined : path.slice(group.length + 1).replace(/\[.*$/s, "");
   if (group === "spray" && key !== undefined) return SPRAY[key] ?? capital(key);
+  if (key !== undefined && path.startsWith(`${group}[`)) return GROUPS[group] ?? capital(group);
   return GROUPS[path] ?? (key === undefined ? null : capital(key));
 }
 
@@ -37,12 +50,29 @@ function rowWords(list: string, index: number, part: string | undefined, draft: 
     const name = draft.water.readings[index]?.parameter ?? "";
     return name === "" ? `Reading ${String(index + 1)}` : capital(name);
   }
-  const row = draft.mix[index];
-  const product = row === undefined ? undefined : (ownName(row) ?? row.active);
-  const name = list === "mix" ? product : draft.conditioners[index]?.chemistry;
-  const kind = list === "mix" ? "Product" : "Conditioner";
-  const shown = name === undefined || name === "" ? `${kind} ${String(index + 1)}` : capital(name);
-  return part === undefined ? shown : `${shown}, ${part}`;
+  const name = rowName(list, index, draft);
+  const kind = { mix: "Product", conditioners: "Conditioner" }[list] ?? "Other water";
+  const shown = name === "" ? `${kind} ${String(index + 1)}` : capital(name);
+  if (part === undefined) return shown;
+  return `${shown}, ${insideWords(list, index, part, draft)}`;
+}
+
+function rowName(list: string, index: number, draft: Draft): string {
+  if (list === "other waters") return draft.otherWaters[index]?.source ?? "";
+  if (list === "mix") {
+    const row = draft.mix[index];
+    return row === undefined ? "" : entryName(row);
+  }
+  const row = draft.conditioners[index];
+  return row === undefined ? "" : conditionerName(row);
+}
+
+/** What stands inside a row: the last word of its path that a form shows, with the reading of a further water named. */
+function insideWords(list: string, index: number, part: string, draft: Draft): string {
+  const reading = /^readings\[(\d+)\]/.exec(part);
+  if (list === "other waters" && reading !== null)
+    return draft.otherWaters[index]?.readings[Number(reading[1])]?.parameter ?? "reading";
+  return part.replace(/^active\./, "").replace(/\[\d+\]\./, " ");
 }
 
 /** The first letter large, except where the small one is part of the name. */

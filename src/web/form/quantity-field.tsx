@@ -1,8 +1,8 @@
 import { useState } from "react";
 import type { ReactElement } from "react";
 import type { WordedIssue } from "../engine/messages.ts";
-import type { Typed } from "../job/draft.ts";
-import { splitTyped } from "../job/to-document.ts";
+import { splitTyped } from "../job/typed.ts";
+import type { Typed } from "../job/typed.ts";
 import { Messages } from "./fields.tsx";
 import type { FieldShell } from "./fields.tsx";
 import { fieldId, focusSoon, issuesOf, useForm } from "./form-context.ts";
@@ -24,6 +24,8 @@ interface QuantityFieldProps extends FieldShell {
   readonly signed?: boolean;
   /** Further paths whose issues belong here, e.g. a reading's own unit. */
   readonly alsoAt?: readonly string[];
+  /** What it is a quantity of, where several fields bear the same label. */
+  readonly of?: string;
 }
 
 /**
@@ -63,7 +65,7 @@ export function QuantityField(props: QuantityFieldProps): ReactElement {
           }}
         />
         <UnitChoice
-          label={props.label}
+          label={props.of === undefined ? props.label : `${props.label} of ${props.of}`}
           value={value}
           units={props.units}
           onChoose={(unit) => {

@@ -1,48 +1,77 @@
 import type { ReactElement } from "react";
-import type { Draft, Typed } from "../job/draft.ts";
+import type { Draft } from "../job/draft.ts";
 import { useForm } from "./form-context.ts";
-import { SelectField, TextField } from "./fields.tsx";
+import { LeftOver } from "./left-over.tsx";
+import { More } from "./more.tsx";
 import { QuantityField } from "./quantity-field.tsx";
 import { Section } from "./section.tsx";
+import { UNITS } from "./units.ts";
+
+const words = {
+  more: "More about the spray and the sprayer",
+};
 
 type Spray = Draft["spray"];
 
 interface SprayQuestion {
-  readonly key: keyof Spray;
+  readonly key: Exclude<keyof Spray, "rest">;
   readonly label: string;
   /** Name in the document. */
   readonly name: string;
   readonly units: readonly string[];
-  readonly dimension: "volume per area" | "volume" | "area" | "temperature" | "share" | "time";
+  readonly dimension: "volume per area" | "volume" | "area" | "temperature" | "share" | "time" | "flow";
   readonly hint?: string;
   readonly signed?: boolean;
 }
 
-const QUESTIONS: readonly SprayQuestion[] = [
+const VOLUME_PER_AREA = ["L/ha", "US gal/ac", "imp gal/ac"];
+
+/** What every job needs. */
+const FIRST: readonly SprayQuestion[] = [
   {
     key: "volume",
     label: "Water volume",
     name: "volume",
     dimension: "volume per area",
-    units: ["L/ha", "US gal/ac", "imp gal/ac"],
+    units: VOLUME_PER_AREA,
   },
-  {
-    key: "leastVolume",
-    label: "Least volume you would use",
-    name: "least volume",
-    dimension: "volume per area",
-    units: ["L/ha", "US gal/ac", "imp gal/ac"],
-    hint: "Blank: not said.",
-  },
-  { key: "tank", label: "Tank", name: "tank", dimension: "volume", units: ["L", "US gal", "imp gal"] },
-  { key: "area", label: "Area", name: "area", dimension: "area", units: ["ha", "ac"] },
+  { key: "tank", label: "Tank", name: "tank", dimension: "volume", units: UNITS.volume },
+  { key: "area", label: "Area", name: "area", dimension: "area", units: UNITS.area },
   {
     key: "temperature",
     label: "Water temperature",
     name: "temperature",
     dimension: "temperature",
-    units: ["°C", "°F"],
+    units: UNITS.temperature,
     signed: true,
+  },
+  {
+    key: "holdingTime",
+    label: "Longest time in the tank",
+    name: "holding time",
+    dimension: "time",
+    units: UNITS.time,
+    hint: "From mixing to the last of the load.",
+  },
+];
+
+/** What some jobs can say. */
+const FURTHER: readonly SprayQuestion[] = [
+  {
+    key: "leastVolume",
+    label: "Least volume you would use",
+    name: "least volume",
+    dimension: "volume per area",
+    units: VOLUME_PER_AREA,
+    hint: "Blank: not said.",
+  },
+  {
+    key: "seasonArea",
+    label: "Area sprayed like this in a season",
+    name: "season area",
+    dimension: "area",
+    units: UNITS.area,
+    hint: "All passes together. Blank: no cost per season.",
   },
   {
     key: "humidity",
@@ -53,12 +82,28 @@ const QUESTIONS: readonly SprayQuestion[] = [
     hint: "Blank: 80 %.",
   },
   {
-    key: "holdingTime",
-    label: "Longest time in the tank",
-    name: "holding time",
-    dimension: "time",
-    units: ["h", "min", "d"],
-    hint: "From mixing to the last of the load.",
+    key: "output",
+    label: "Output of all nozzles",
+    name: "output",
+    dimension: "flow",
+    units: ["L/min", "US gal/min"],
+    hint: "Gives the time in the tank where that is blank.",
+  },
+  {
+    key: "deadVolume",
+    label: "Left when it runs dry",
+    name: "dead volume",
+    dimension: "volume",
+    units: UNITS.volume,
+    hint: "In tank, pump and lines.",
+  },
+  {
+    key: "hopper",
+    label: "Induction hopper holds",
+    name: "hopper",
+    dimension: "volume",
+    units: UNITS.volume,
+    hint: "Blank: none, or not said.",
   },
   {
     key: "jar",
@@ -70,93 +115,40 @@ const QUESTIONS: readonly SprayQuestion[] = [
   },
 ];
 
-/** The spray: volumes, area, temperature and time. */
+/** The spray: volumes, area, temperature and time; behind a tap what fewer jobs say. */
 export function SprayGroup(): ReactElement {
-  const { draft, dispatch } = useForm();
-  const edit = (key: keyof Spray, value: Typed): void => {
-    dispatch({ type: "edit", change: (d) => ({ ...d, spray: { ...d.spray, [key]: value } }) });
-  };
+  const { draft } = useForm();
+  const said = FURTHER.filter(({ key }) => draft.spray[key].text.trim() !== "").length;
   return (
     <Section id="section-spray" title="Spray">
-      <div className="fields">
-        {QUESTIONS.map(({ key, label, name, dimension, units, hint, signed }) => (
-          <QuantityField
-            key={key}
-            label={label}
-            path={`spray.${name}`}
-            value={draft.spray[key]}
-            units={units}
-            measure={{ dimension }}
-            signed={signed ?? false}
-            {...(hint === undefined ? {} : { hint })}
-            onChange={(value) => {
-              edit(key, value);
-            }}
-          />
-        ))}
-      </div>
+      <Questions questions={FIRST} />
+      <More title={words.more} said={said} paths={FURTHER.map(({ name }) => `spray.${name}`)}>
+        <Questions questions={FURTHER} />
+      </More>
+      <LeftOver rest={draft.spray.rest} onChange={(d, rest) => ({ ...d, spray: { ...d.spray, rest } })} />
     </Section>
   );
 }
 
-const PLACES = [
-  { id: "on the leaf", name: "on the leaf" },
-  { id: "in the tank", name: "in the tank" },
-];
-const YES_NO = [
-  { id: "yes", name: "yes" },
-  { id: "no", name: "no" },
-];
-
-/** The aim: how much must stay free, where, and how sure. */
-export function AimGroup(): ReactElement {
+function Questions({ questions }: { questions: readonly SprayQuestion[] }): ReactElement {
   const { draft, dispatch } = useForm();
-  const edit = (change: Partial<Draft["aim"]>): void => {
-    dispatch({ type: "edit", change: (d) => ({ ...d, aim: { ...d.aim, ...change } }) });
-  };
   return (
-    <Section id="section-aim" title="Aim">
-      <div className="fields">
-        <TextField
-          label="Share that must stay free"
-          path="aim.free share"
-          decimal
-          hint="0.95 is 95 in 100."
-          value={draft.aim.freeShare}
-          onChange={(freeShare) => {
-            edit({ freeShare });
+    <div className="fields">
+      {questions.map(({ key, label, name, dimension, units, hint, signed }) => (
+        <QuantityField
+          key={key}
+          label={label}
+          path={`spray.${name}`}
+          value={draft.spray[key]}
+          units={units}
+          measure={{ dimension }}
+          signed={signed ?? false}
+          {...(hint === undefined ? {} : { hint })}
+          onChange={(value) => {
+            dispatch({ type: "edit", change: (d) => ({ ...d, spray: { ...d.spray, [key]: value } }) });
           }}
         />
-        <SelectField
-          label="Judged"
-          path="aim.where"
-          choices={PLACES}
-          value={draft.aim.where}
-          onChange={(where) => {
-            edit({ where });
-          }}
-        />
-        <TextField
-          label="Confidence"
-          path="aim.confidence"
-          decimal
-          hint="0.9 is 9 waters in 10 that fit the test."
-          value={draft.aim.confidence}
-          onChange={(confidence) => {
-            edit({ confidence });
-          }}
-        />
-        <SelectField
-          label="Do dicamba volatility rules apply here?"
-          path="site.volatility rules"
-          choices={YES_NO}
-          none="not said"
-          value={draft.volatilityRules}
-          onChange={(volatilityRules) => {
-            dispatch({ type: "edit", change: (d) => ({ ...d, volatilityRules }) });
-          }}
-        />
-      </div>
-    </Section>
+      ))}
+    </div>
   );
 }

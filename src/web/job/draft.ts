@@ -1,13 +1,8 @@
-/** A quantity as typed: the text in the box and the unit chosen beside it ("" when the text carries its own). */
-export interface Typed {
-  readonly text: string;
-  readonly unit: string;
-  /**
-   * What was typed, while the box shows the same amount in another unit. It is what is computed with, so that changing
-   * the unit to and fro loses nothing; typing anew drops it.
-   */
-  readonly asTyped?: { readonly text: string; readonly unit: string };
-}
+import type { ConditionerEntry } from "./draft-conditioners.ts";
+import type { MixEntry } from "./draft-mix.ts";
+import { blankProduct } from "./draft-mix.ts";
+import { blank, newKey } from "./typed.ts";
+import type { Rest, Ticked, Typed } from "./typed.ts";
 
 /** One row of the readings table, as typed. */
 export interface ReadingRow {
@@ -15,45 +10,22 @@ export interface ReadingRow {
   readonly key: string;
   readonly parameter: string;
   readonly value: Typed;
+  readonly rest: Rest;
 }
 
-/** One product of the mix, as typed. */
-export interface MixRow {
+/** A water test, as typed. */
+export interface WaterTyped {
+  readonly source: string;
+  readonly sampled: string;
+  readonly method: string;
+  readonly readings: readonly ReadingRow[];
+  readonly rest: Rest;
+}
+
+/** A further source, with what it costs. */
+export interface OtherWaterRow extends WaterTyped {
   readonly key: string;
-  readonly active: string;
-  /** The active as a file describes it, kept as it is; null for one that is named. */
-  readonly own: Readonly<Record<string, unknown>> | null;
-  readonly form: string;
-  readonly strength: Typed;
-  readonly rate: Typed;
-  readonly formulation: string;
-  /** Name of the product, for the card; carried along as a file brought it. */
-  readonly name: string;
   readonly price: Typed;
-}
-
-/** Name of the active a file describes; null for one that is named. */
-export function ownName(row: MixRow): string | null {
-  if (row.own === null) return null;
-  const name = row.own["name"];
-  return typeof name === "string" && name.trim() !== "" ? name : "an active without a name";
-}
-
-/** One conditioner the adviser is willing to use, as typed. */
-export interface ConditionerRow {
-  readonly key: string;
-  readonly chemistry: string;
-  readonly form: string;
-  readonly price: Typed;
-  /** Bounds of the dose, with their units; carried along as a file brought them. */
-  readonly leastDose: string;
-  readonly mostDose: string;
-}
-
-/** An entry of a file that the form has no boxes for, such as a leaf feed: kept as written. */
-export interface WrittenRow {
-  readonly key: string;
-  readonly document: Readonly<Record<string, unknown>>;
 }
 
 /** Where a draft came from, so that a sample stays labelled as one. */
@@ -63,12 +35,8 @@ export type Origin = "sample" | "file" | "own";
 export interface Draft {
   readonly origin: Origin;
   readonly title: string;
-  readonly water: {
-    readonly source: string;
-    readonly sampled: string;
-    readonly method: string;
-    readonly readings: readonly ReadingRow[];
-  };
+  readonly water: WaterTyped;
+  readonly otherWaters: readonly OtherWaterRow[];
   readonly spray: {
     readonly volume: Typed;
     readonly leastVolume: Typed;
@@ -78,31 +46,32 @@ export interface Draft {
     readonly humidity: Typed;
     readonly holdingTime: Typed;
     readonly jar: Typed;
+    readonly seasonArea: Typed;
+    readonly deadVolume: Typed;
+    readonly hopper: Typed;
+    readonly output: Typed;
+    readonly rest: Rest;
   };
-  readonly mix: readonly MixRow[];
-  /** Leaf feeds of the mix; they follow the products in the document. */
-  readonly feeds: readonly WrittenRow[];
+  readonly mix: readonly MixEntry[];
   /** False: the built-in chemistries in common use are tried and the rows rest. */
   readonly listsConditioners: boolean;
-  readonly conditioners: readonly ConditionerRow[];
-  /** Conditioners described by their labels; they follow the rows in the document. */
-  readonly ownProducts: readonly WrittenRow[];
-  readonly aim: { readonly freeShare: string; readonly confidence: string; readonly where: string };
-  /** "yes", "no" or "" for not said. */
-  readonly volatilityRules: string;
-}
-
-let lastKey = 0;
-
-/** A key no other row on this page has. */
-export function newKey(): string {
-  lastKey += 1;
-  return `row-${String(Date.now())}-${String(lastKey)}`;
-}
-
-/** An empty quantity with a unit ready beside it. */
-export function blank(unit: string): Typed {
-  return { text: "", unit };
+  readonly conditioners: readonly ConditionerEntry[];
+  readonly partners: Ticked;
+  readonly aim: {
+    readonly freeShare: string;
+    readonly confidence: string;
+    readonly where: string;
+    readonly rest: Rest;
+  };
+  readonly site: {
+    /** "yes", "no" or "" for not said. */
+    readonly volatilityRules: string;
+    readonly airTemperature: Typed;
+    readonly waterTreatments: Ticked;
+    readonly metals: Ticked;
+    readonly rest: Rest;
+  };
+  readonly rest: Rest;
 }
 
 /** The readings a farm water test usually carries, in the order of a laboratory report. */
@@ -121,27 +90,24 @@ const USUAL_READINGS: readonly (readonly [parameter: string, unit: string])[] = 
 
 /** A reading row, empty unless a parameter is named. */
 export function blankReading(parameter = "", unit = "mg/L"): ReadingRow {
-  return { key: newKey(), parameter, value: blank(unit) };
+  return { key: newKey(), parameter, value: blank(unit), rest: {} };
 }
 
-/** An empty product row. */
-export function blankProduct(): MixRow {
+/** A further source with the readings a strip gives. */
+export function blankOtherWater(): OtherWaterRow {
   return {
     key: newKey(),
-    active: "",
-    own: null,
-    form: "",
-    strength: blank("g/L"),
-    rate: blank("L/ha"),
-    formulation: "",
-    name: "",
-    price: blank("/L"),
+    source: "",
+    sampled: "",
+    method: "laboratory",
+    readings: [
+      blankReading("hardness", "mg/L as CaCO3"),
+      blankReading("alkalinity", "mg/L as CaCO3"),
+      blankReading("pH", ""),
+    ],
+    price: blank("/m3"),
+    rest: {},
   };
-}
-
-/** An empty conditioner row. */
-export function blankConditioner(): ConditionerRow {
-  return { key: newKey(), chemistry: "", form: "", price: blank("/kg"), leastDose: "", mostDose: "" };
 }
 
 /** A job with nothing filled in but the usual questions. */
@@ -154,7 +120,9 @@ export function blankDraft(): Draft {
       sampled: "",
       method: "laboratory",
       readings: USUAL_READINGS.map(([parameter, unit]) => blankReading(parameter, unit)),
+      rest: {},
     },
+    otherWaters: [],
     spray: {
       volume: blank("L/ha"),
       leastVolume: blank("L/ha"),
@@ -164,13 +132,24 @@ export function blankDraft(): Draft {
       humidity: blank("%"),
       holdingTime: blank("h"),
       jar: blank("L"),
+      seasonArea: blank("ha"),
+      deadVolume: blank("L"),
+      hopper: blank("L"),
+      output: blank("L/min"),
+      rest: {},
     },
     mix: [blankProduct()],
-    feeds: [],
     listsConditioners: false,
     conditioners: [],
-    ownProducts: [],
-    aim: { freeShare: "0.95", confidence: "0.9", where: "on the leaf" },
-    volatilityRules: "",
+    partners: null,
+    aim: { freeShare: "0.95", confidence: "0.9", where: "on the leaf", rest: {} },
+    site: {
+      volatilityRules: "",
+      airTemperature: blank("°C"),
+      waterTreatments: null,
+      metals: null,
+      rest: {},
+    },
+    rest: {},
   };
 }

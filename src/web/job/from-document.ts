@@ -1,122 +1,192 @@
-import { blank, blankDraft, blankProduct, newKey } from "./draft.ts";
-import type { ConditionerRow, Draft, MixRow, Origin, ReadingRow, Typed, WrittenRow } from "./draft.ts";
-import { splitTyped } from "./to-document.ts";
+import { blankConditioner, blankIngredient, blankOwnProduct } from "./draft-conditioners.ts";
+import type { ConditionerEntry, IngredientRow } from "./draft-conditioners.ts";
+import { blankFeed, blankHalfLife, blankOwnActive, blankProduct } from "./draft-mix.ts";
+import type { HalfLifeRow, MixEntry, OwnActiveTyped } from "./draft-mix.ts";
+import { blankDraft, blankOtherWater } from "./draft.ts";
+import type { Draft, Origin, OtherWaterRow, ReadingRow, WaterTyped } from "./draft.ts";
+import { isRecord, Taker } from "./taker.ts";
+import { newKey } from "./typed.ts";
+import type { Rest } from "./typed.ts";
 
-type Loose = Readonly<Record<string, unknown>>;
+/** Version of the job format this page writes. */
+const VERSION = 1;
 
 /**
  * The form of a JOB document that a file holds. Nothing is judged here: what cannot be read is shown as typed, and the
- * engine says what is wrong with it.
+ * engine says what is wrong with it. What the form has no box for is kept as it is.
  */
 export function draftOf(document: unknown, origin: Origin): Draft {
-  const job = record(document);
-  const water = record(job["water"]);
-  const spray = record(job["spray"]);
-  const aim = record(job["aim"]);
-  const empty = blankDraft();
-  const conditioners = job["conditioners"];
-  const isFeed = (entry: unknown): boolean => "feed" in record(entry);
-  const isOwn = (entry: unknown): boolean => "product" in record(entry);
-  const mix = list(job["mix"])
-    .filter((entry) => !isFeed(entry))
-    .map(productRow);
-  return {
+  const job = new Taker(document);
+  const listsConditioners = job.has("conditioners");
+  const mix = job.rows("mix").map(mixEntry);
+  const draft = {
     origin,
-    title: text(job["title"]),
-    water: {
-      source: text(water["source"]),
-      sampled: text(water["sampled"]),
-      method: text(water["method"]),
-      readings: list(water["readings"]).map(readingRow),
-    },
-    spray: {
-      volume: quantity(spray["volume"], empty.spray.volume.unit),
-      leastVolume: quantity(spray["least volume"], empty.spray.leastVolume.unit),
-      tank: quantity(spray["tank"], empty.spray.tank.unit),
-      area: quantity(spray["area"], empty.spray.area.unit),
-      temperature: quantity(spray["temperature"], empty.spray.temperature.unit),
-      humidity: quantity(spray["humidity"], empty.spray.humidity.unit),
-      holdingTime: quantity(spray["holding time"], empty.spray.holdingTime.unit),
-      jar: quantity(spray["jar"], empty.spray.jar.unit),
-    },
+    title: job.text("title"),
+    water: waterOf(job.inner("water")),
+    otherWaters: job.rows("other waters").map(otherWater),
+    spray: sprayOf(job.inner("spray")),
     mix: mix.length > 0 ? mix : [blankProduct()],
-    feeds: list(job["mix"]).filter(isFeed).map(writtenRow),
-    listsConditioners: conditioners !== undefined,
-    conditioners: list(conditioners)
-      .filter((entry) => !isOwn(entry))
-      .map(conditionerRow),
-    ownProducts: list(conditioners).filter(isOwn).map(writtenRow),
-    aim: {
-      freeShare: text(aim["free share"]),
-      confidence: text(aim["confidence"]),
-      where: text(aim["where"]),
-    },
-    volatilityRules: yesNo(record(job["site"])["volatility rules"]),
+    listsConditioners,
+    conditioners: job.rows("conditioners").map(conditionerEntry),
+    partners: job.words("partners"),
+    aim: aimOf(job.inner("aim")),
+    site: siteOf(job.inner("site")),
+  };
+  const { hardstand, ...rest } = job.rest();
+  return { ...draft, rest: hardstand === VERSION || hardstand === undefined ? rest : { ...rest, hardstand } };
+}
+
+function waterOf(water: Taker): WaterTyped {
+  return {
+    source: water.text("source"),
+    sampled: water.text("sampled"),
+    method: water.text("method"),
+    readings: water.rows("readings").map(readingRow),
+    rest: water.rest(),
   };
 }
 
-function readingRow(entry: unknown): ReadingRow {
-  const reading = record(entry);
+function readingRow(entry: Rest): ReadingRow {
+  const reading = new Taker(entry);
   return {
     key: newKey(),
-    parameter: text(reading["parameter"]),
-    value: { text: text(reading["value"]), unit: text(reading["unit"]) },
+    parameter: reading.text("parameter"),
+    value: { text: reading.text("value"), unit: reading.text("unit") },
+    rest: reading.rest(),
   };
 }
 
-function productRow(entry: unknown): MixRow {
-  const product = record(entry);
-  const empty = blankProduct();
-  const { active } = product;
-  const own = typeof active === "object" && active !== null ? record(active) : null;
+function otherWater(entry: Rest): OtherWaterRow {
+  const water = new Taker(entry);
+  const price = water.quantity("price", blankOtherWater().price.unit);
+  return { key: newKey(), price, ...waterOf(water) };
+}
+
+function sprayOf(spray: Taker): Draft["spray"] {
+  const usual = blankDraft().spray;
   return {
-    key: newKey(),
-    active: own === null ? text(active) : "",
+    volume: spray.quantity("volume", usual.volume.unit),
+    leastVolume: spray.quantity("least volume", usual.leastVolume.unit),
+    tank: spray.quantity("tank", usual.tank.unit),
+    area: spray.quantity("area", usual.area.unit),
+    temperature: spray.quantity("temperature", usual.temperature.unit),
+    humidity: spray.quantity("humidity", usual.humidity.unit),
+    holdingTime: spray.quantity("holding time", usual.holdingTime.unit),
+    jar: spray.quantity("jar", usual.jar.unit),
+    seasonArea: spray.quantity("season area", usual.seasonArea.unit),
+    deadVolume: spray.quantity("dead volume", usual.deadVolume.unit),
+    hopper: spray.quantity("hopper", usual.hopper.unit),
+    output: spray.quantity("output", usual.output.unit),
+    rest: spray.rest(),
+  };
+}
+
+function mixEntry(entry: Rest): MixEntry {
+  const row = new Taker(entry);
+  const usual = row.has("feed") ? blankFeed() : blankProduct();
+  const common = {
+    form: row.text("form"),
+    strength: row.quantity("strength", usual.strength.unit),
+    rate: row.quantity("rate", usual.rate.unit),
+    name: row.text("name"),
+  };
+  if (usual.kind === "feed") return { ...usual, ...common, feed: row.text("feed"), rest: row.rest() };
+  const own = isRecord(entry["active"]) ? ownActive(row.inner("active")) : null;
+  return {
+    ...usual,
+    ...common,
+    active: own === null ? row.text("active") : "",
     own,
-    form: text(product["form"]),
-    strength: quantity(product["strength"], empty.strength.unit),
-    rate: quantity(product["rate"], empty.rate.unit),
-    formulation: text(product["formulation"]),
-    name: text(product["name"]),
-    price: quantity(product["price"], empty.price.unit),
+    formulation: row.text("formulation"),
+    price: row.quantity("price", usual.price.unit),
+    mostRate: row.quantity("most rate", usual.mostRate.unit),
+    rest: row.rest(),
   };
 }
 
-function conditionerRow(entry: unknown): ConditionerRow {
-  const conditioner = record(entry);
+function ownActive(active: Taker): OwnActiveTyped {
+  const usual = blankOwnActive();
+  const constants = active.list("pKa");
+  return {
+    name: active.text("name"),
+    molarMass: active.quantity("molar mass", usual.molarMass.unit),
+    pKa: constants.length > 0 ? constants.map(String).join("; ") : active.text("pKa"),
+    affinityClass: active.text("affinity class"),
+    halfLives: active.rows("half-lives").map(halfLife),
+    rest: active.rest(),
+  };
+}
+
+function halfLife(entry: Rest): HalfLifeRow {
+  const row = new Taker(entry);
+  const usual = blankHalfLife();
+  return {
+    key: usual.key,
+    pH: row.text("pH"),
+    halfLife: row.quantity("half-life", usual.halfLife.unit),
+    temperature: row.quantity("temperature", usual.temperature.unit),
+    rest: row.rest(),
+  };
+}
+
+function conditionerEntry(entry: Rest): ConditionerEntry {
+  const row = new Taker(entry);
+  const isOwn = !row.has("chemistry") && (row.has("product") || row.has("composition"));
+  const usual = isOwn ? blankOwnProduct() : blankConditioner();
+  const common = {
+    price: row.quantity("price", usual.price.unit),
+    leastDose: row.quantity("least dose", usual.leastDose.unit),
+    mostDose: row.quantity("most dose", usual.mostDose.unit),
+  };
+  if (usual.kind === "chemistry")
+    return {
+      ...usual,
+      ...common,
+      chemistry: row.text("chemistry"),
+      form: row.text("form"),
+      rest: row.rest(),
+    };
+  return {
+    ...usual,
+    ...common,
+    product: row.text("product"),
+    composition: row.rows("composition").map(ingredient),
+    density: row.quantity("density", usual.density.unit),
+    leavesOpen: row.yesNo("undisclosed") === "yes",
+    undisclosed: row.text("undisclosed"),
+    rest: row.rest(),
+  };
+}
+
+function ingredient(entry: Rest): IngredientRow {
+  const row = new Taker(entry);
+  const chemistry = row.text("chemistry");
+  const unit = row.text("unit");
+  const amount = row.quantity("amount", unit === "" ? blankIngredient().amount.unit : unit);
   return {
     key: newKey(),
-    chemistry: text(conditioner["chemistry"]),
-    form: text(conditioner["form"]),
-    price: quantity(conditioner["price"], "/kg"),
-    leastDose: text(conditioner["least dose"]),
-    mostDose: text(conditioner["most dose"]),
+    chemistry,
+    amount: amount.unit === "" ? { ...amount, unit } : amount,
+    rest: row.rest(),
   };
 }
 
-function writtenRow(entry: unknown): WrittenRow {
-  return { key: newKey(), document: record(entry) };
+function aimOf(aim: Taker): Draft["aim"] {
+  return {
+    freeShare: aim.text("free share"),
+    confidence: aim.text("confidence"),
+    where: aim.text("where"),
+    rest: aim.rest(),
+  };
 }
 
-function quantity(value: unknown, usualUnit: string): Typed {
-  const typed = text(value);
-  return typed === "" ? blank(usualUnit) : splitTyped({ text: typed, unit: "" });
-}
-
-function record(value: unknown): Loose {
-  return typeof value === "object" && value !== null && !Array.isArray(value) ? (value as Loose) : {};
-}
-
-function list(value: unknown): readonly unknown[] {
-  return Array.isArray(value) ? value : [];
-}
-
-function text(value: unknown): string {
-  if (typeof value === "string") return value;
-  return typeof value === "number" || typeof value === "boolean" ? String(value) : "";
-}
-
-function yesNo(value: unknown): string {
-  if (value === true || value === "yes") return "yes";
-  return value === false || value === "no" ? "no" : "";
+function siteOf(site: Taker): Draft["site"] {
+  const usual = blankDraft().site;
+  return {
+    volatilityRules: site.yesNo("volatility rules"),
+    airTemperature: site.quantity("air temperature", usual.airTemperature.unit),
+    waterTreatments: site.words("water treatments"),
+    metals: site.words("metals"),
+    rest: site.rest(),
+  };
 }

@@ -1,4 +1,6 @@
-import { blankConditioner, blankDraft, blankReading } from "./draft.ts";
+import { blankConditioner, blankOwnProduct } from "./draft-conditioners.ts";
+import { blankFeed, blankHalfLife, blankOwnActive, blankProduct } from "./draft-mix.ts";
+import { blankDraft, blankOtherWater, blankReading } from "./draft.ts";
 import type { Draft, Origin } from "./draft.ts";
 
 /** A step that can be undone: what it was called, and the draft before it. */
@@ -42,13 +44,20 @@ export function jobReducer(state: JobState, action: JobAction): JobState {
 
 /** A table without rows has nowhere to type: one empty row is kept. */
 function withRoomToType(draft: Draft): Draft {
-  if (draft.water.readings.length > 0) return draft;
+  const { readings, rest } = draft.water;
+  if (readings.length > 0 || "readings" in rest) return draft;
   return { ...draft, water: { ...draft.water, readings: [blankReading()] } };
 }
 
-/** The form of a job in which every list has a row, so that the shape of a row is known. */
+/** The form of a job in which every list has a row of each kind, so that the shape of a row is known. */
 function modelDraft(): Draft {
-  return { ...blankDraft(), conditioners: [blankConditioner()] };
+  const own = { ...blankOwnActive(), halfLives: [blankHalfLife()] };
+  return {
+    ...blankDraft(),
+    otherWaters: [blankOtherWater()],
+    mix: [{ ...blankProduct(), own }, blankProduct(), blankFeed()],
+    conditioners: [blankConditioner(), blankOwnProduct()],
+  };
 }
 
 /** True when a kept object has the shape of today's draft, so that an old one is not half read. */
@@ -58,10 +67,13 @@ export function isDraft(found: unknown): found is Draft {
 
 const ORIGINS: readonly Origin[] = ["sample", "file", "own"];
 
+/** Every entry of a list has the shape of one of the model's; a model of null is an object or null. */
 function sameShape(found: unknown, model: unknown): boolean {
   if (Array.isArray(model)) {
-    const first: unknown = model[0];
-    return Array.isArray(found) && (first === undefined || found.every((entry) => sameShape(entry, first)));
+    return (
+      Array.isArray(found) &&
+      (model.length === 0 || found.every((entry) => model.some((one) => sameShape(entry, one))))
+    );
   }
   if (typeof model === "object" && model !== null) {
     if (typeof found !== "object" || found === null) return false;
@@ -69,5 +81,6 @@ function sameShape(found: unknown, model: unknown): boolean {
       sameShape((found as Record<string, unknown>)[key], value),
     );
   }
+  if (model === null) return found === null || Array.isArray(found);
   return typeof found === typeof model;
 }

@@ -1,44 +1,48 @@
-import type { Draft, MixRow, ReadingRow, Typed } from "./draft.ts";
+import { readNumberText } from "../../units/index.ts";
+import type { ConditionerEntry, IngredientRow, OwnProductRow } from "./draft-conditioners.ts";
+import type { HalfLifeRow, MixEntry, OwnActiveTyped } from "./draft-mix.ts";
+import type { Draft, OtherWaterRow, ReadingRow, WaterTyped } from "./draft.ts";
+import { quantityText, splitTyped, typedFirst } from "./typed.ts";
 
 /** A JOB document as plain JSON. */
 export type JobDocument = Readonly<Record<string, unknown>>;
 
-/** A number, limit or range followed by something that is not a number: a unit typed into the box. */
-const NUMBER_THEN_UNIT =
-  /^\s*([<>≤≥~]?\s*[-−]?\d[\d.,\s]*(?:[eE][-+]?\d+)?(?:\s*[-–]\s*\d[\d.,]*)?)\s*(?![eE][-+]?\d)([^\d\s.,<>–-].*?)\s*$/;
-
-/** Splits a unit typed into the number's box from its number; the unit chosen beside it holds otherwise. */
-export function splitTyped(typed: Typed): Typed {
-  const match = NUMBER_THEN_UNIT.exec(typed.text);
-  if (match === null) return typed;
-  return { text: (match[1] ?? "").trimEnd(), unit: match[2] ?? "" };
-}
-
-/** What a quantity is computed from: what was typed, whatever unit the box shows it in. */
-export function typedFirst({ text, unit, asTyped }: Typed): Typed {
-  return asTyped ?? { text, unit };
-}
-
-/** The quantity as one text, e.g. "200 L/ha"; null when nothing is typed. */
-export function quantityText(typed: Typed): string | null {
-  if (typed.text.trim() === "") return null;
-  const { text, unit } = splitTyped(typedFirst(typed));
-  return unit === "" ? text : `${text} ${unit}`;
-}
-
 /** The JOB document of a draft: what is blank is left out, what is typed is passed on as typed. */
 export function documentOf(draft: Draft): JobDocument {
-  const { water, spray, aim } = draft;
+  const { otherWaters, conditioners, listsConditioners, partners, aim } = draft;
+  const site = siteOf(draft.site);
   return {
     hardstand: 1,
-    ...withoutBlanks({ title: draft.title.trim() === "" ? "" : draft.title }),
-    water: withoutBlanks({
-      source: water.source,
-      sampled: water.sampled,
-      method: water.method,
-      readings: water.readings.map(readingOf),
-    }),
-    spray: withoutBlanks({
+    ...(draft.title.trim() === "" ? {} : { title: draft.title }),
+    water: waterOf(draft.water),
+    ...(otherWaters.length > 0 ? { "other waters": otherWaters.map(otherWater) } : {}),
+    spray: sprayOf(draft.spray),
+    mix: draft.mix.map(mixEntry),
+    ...(listsConditioners ? { conditioners: conditioners.map(conditionerEntry) } : {}),
+    ...(partners === null ? {} : { partners }),
+    aim: filled({ "free share": aim.freeShare, confidence: aim.confidence, where: aim.where }, aim.rest),
+    ...(Object.keys(site).length > 0 ? { site } : {}),
+    // A whole part of a file that is no such part stands until a person takes it away.
+    ...draft.rest,
+  };
+}
+
+function waterOf({ source, sampled, method, readings, rest }: WaterTyped): JobDocument {
+  return filled({ source, sampled, method, readings: readings.map(readingOf) }, rest);
+}
+
+function readingOf({ parameter, value, rest }: ReadingRow): JobDocument {
+  const { text, unit } = splitTyped(typedFirst(value));
+  return { value: text, ...filled({ parameter, unit }, rest) };
+}
+
+function otherWater(row: OtherWaterRow): JobDocument {
+  return { ...waterOf(row), ...filled({ price: quantityText(row.price) }) };
+}
+
+function sprayOf(spray: Draft["spray"]): JobDocument {
+  return filled(
+    {
       volume: quantityText(spray.volume),
       "least volume": quantityText(spray.leastVolume),
       tank: quantityText(spray.tank),
@@ -47,50 +51,127 @@ export function documentOf(draft: Draft): JobDocument {
       humidity: quantityText(spray.humidity),
       "holding time": quantityText(spray.holdingTime),
       jar: quantityText(spray.jar),
-    }),
-    mix: [...draft.mix.map(productOf), ...draft.feeds.map((row) => row.document)],
-    ...(draft.listsConditioners
-      ? {
-          conditioners: [
-            ...draft.conditioners.map((row) =>
-              withoutBlanks({
-                chemistry: row.chemistry,
-                form: row.form,
-                price: quantityText(row.price),
-                "least dose": row.leastDose,
-                "most dose": row.mostDose,
-              }),
-            ),
-            ...draft.ownProducts.map((row) => row.document),
-          ],
-        }
-      : {}),
-    aim: withoutBlanks({ "free share": aim.freeShare, confidence: aim.confidence, where: aim.where }),
-    ...(draft.volatilityRules === ""
-      ? {}
-      : { site: { "volatility rules": draft.volatilityRules === "yes" } }),
-  };
+      "season area": quantityText(spray.seasonArea),
+      "dead volume": quantityText(spray.deadVolume),
+      hopper: quantityText(spray.hopper),
+      output: quantityText(spray.output),
+    },
+    spray.rest,
+  );
 }
 
-function readingOf(row: ReadingRow): JobDocument {
-  const { text, unit } = splitTyped(typedFirst(row.value));
-  return withoutBlanks({ parameter: row.parameter, unit }, { value: text });
-}
-
-function productOf(row: MixRow): JobDocument {
-  return withoutBlanks({
-    active: row.own ?? row.active,
+function mixEntry(row: MixEntry): JobDocument {
+  const common = {
     form: row.form,
     strength: quantityText(row.strength),
     rate: quantityText(row.rate),
-    formulation: row.formulation,
     name: row.name,
-    price: quantityText(row.price),
-  });
+  };
+  // The key alone says that it is a feed.
+  if (row.kind === "feed") return { feed: row.feed, ...filled(common, row.rest) };
+  return filled(
+    {
+      active: row.own === null ? row.active : ownActive(row.own),
+      ...common,
+      formulation: row.formulation,
+      price: quantityText(row.price),
+      "most rate": quantityText(row.mostRate),
+    },
+    row.rest,
+  );
 }
 
-/** Leaves out what nobody filled in; `kept` stays even when empty. */
-function withoutBlanks(entries: Readonly<Record<string, unknown>>, kept: JobDocument = {}): JobDocument {
-  const filled = Object.entries(entries).filter(([, value]) => value !== null && value !== "");
-  return { ...Object.fromEntries(filled), ...kept };
+function ownActive({ name, molarMass, pKa, affinityClass, halfLives, rest }: OwnActiveTyped): JobDocument {
+  return filled(
+    {
+      name,
+      "molar mass": quantityText(molarMass),
+      pKa: constantsOf(pKa),
+      "affinity class": affinityClass,
+      "half-lives": halfLives.length === 0 ? "" : halfLives.map(halfLife),
+    },
+    rest,
+  );
+}
+
+function halfLife({ pH, halfLife: half, temperature, rest }: HalfLifeRow): JobDocument {
+  return filled(
+    { pH: numberOf(pH) ?? pH, "half-life": quantityText(half), temperature: quantityText(temperature) },
+    rest,
+  );
+}
+
+/** Acid constants parted by spaces, semicolons or a comma with a space; what is no number is passed on as typed. */
+function constantsOf(text: string): string | number | readonly number[] {
+  const parts = text
+    .trim()
+    .split(/[;\s]+|,\s+/)
+    .filter((part) => part !== "");
+  const numbers = parts.map(numberOf).filter((number) => number !== null);
+  if (parts.length === 0 || numbers.length < parts.length) return text.trim();
+  return numbers.length === 1 ? (numbers[0] ?? text) : numbers;
+}
+
+/** A number small enough that a mark in it can only be the decimal one; null when it is none. */
+function numberOf(text: string): number | null {
+  const read = readNumberText(text, "", { decimal: text.includes(",") ? "," : "." });
+  return text.trim() !== "" && read.ok ? read.value : null;
+}
+
+function conditionerEntry(row: ConditionerEntry): JobDocument {
+  const common = {
+    price: quantityText(row.price),
+    "least dose": quantityText(row.leastDose),
+    "most dose": quantityText(row.mostDose),
+  };
+  return row.kind === "chemistry"
+    ? filled({ chemistry: row.chemistry, form: row.form, ...common }, row.rest)
+    : filled({ ...labelOf(row), ...common }, row.rest);
+}
+
+/** What a label discloses. Where it leaves something open, rows nobody filled in say nothing. */
+function labelOf(row: OwnProductRow): JobDocument {
+  const isOpen = row.leavesOpen || row.undisclosed.trim() !== "";
+  const composition = row.composition.map(ingredient);
+  const saysNothing = composition.every((entry) => Object.keys(entry).length === 0);
+  return {
+    product: row.product,
+    composition: isOpen && saysNothing && row.product !== "" ? "" : composition,
+    density: quantityText(row.density),
+    undisclosed: row.undisclosed.trim() === "" ? row.leavesOpen || "" : row.undisclosed,
+  };
+}
+
+function ingredient({ chemistry, amount, rest }: IngredientRow): JobDocument {
+  return filled({ chemistry, amount: quantityText(amount) }, rest);
+}
+
+function siteOf({
+  volatilityRules,
+  airTemperature,
+  waterTreatments,
+  metals,
+  rest,
+}: Draft["site"]): JobDocument {
+  return filled(
+    {
+      "volatility rules": volatilityRules === "" ? "" : volatilityRules === "yes",
+      "air temperature": quantityText(airTemperature),
+      "water treatments": waterTreatments,
+      metals,
+    },
+    rest,
+  );
+}
+
+/** What somebody filled in, and the rest of the file beneath it. */
+function filled(entries: Readonly<Record<string, unknown>>, rest: JobDocument = {}): JobDocument {
+  const said = Object.entries(entries).filter(
+    ([key, value]) => value !== null && value !== "" && !(key in rest && isEmptyList(value)),
+  );
+  return { ...rest, ...Object.fromEntries(said) };
+}
+
+function isEmptyList(value: unknown): boolean {
+  return Array.isArray(value) && value.length === 0;
 }

@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
 import { addJob, emptyBook, findJob } from "../../records/index.ts";
-import { blankConditioner, blankDraft, blankProduct } from "../job/draft.ts";
+import { blankConditioner } from "../job/draft-conditioners.ts";
+import { blankProduct } from "../job/draft-mix.ts";
+import { blankDraft } from "../job/draft.ts";
 import { draftOf } from "../job/from-document.ts";
 import { isDraft, jobReducer } from "../job/job-state.ts";
 import type { JobState } from "../job/job-state.ts";

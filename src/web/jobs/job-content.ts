@@ -1,5 +1,6 @@
 import { findJob } from "../../records/index.ts";
 import type { Book, JobContent, JobRecord, PlainObject } from "../../records/index.ts";
+import { entryName } from "../job/draft-mix.ts";
 import { blankDraft } from "../job/draft.ts";
 import type { Draft } from "../job/draft.ts";
 import { draftOf } from "../job/from-document.ts";
@@ -34,7 +35,10 @@ export function openState(book: Book): JobState {
 export function jobName({ title, document }: Pick<JobRecord, "title" | "document">): string {
   if (title.trim() !== "") return title.trim();
   const { water, mix } = draftOf(document, "own");
-  const actives = mix.map(({ active }) => active).filter(isText);
+  const actives = mix
+    .filter(({ kind }) => kind === "product")
+    .map(entryName)
+    .filter(isText);
   const parts = [water.source, actives.join(", ")];
   return parts.filter(isText).join(" · ") || "Job without a title";
 }

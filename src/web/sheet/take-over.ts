@@ -1,6 +1,6 @@
 import type { SheetEntryView, SheetSampleView } from "../engine/messages.ts";
-import { newKey } from "../job/draft.ts";
 import type { Draft, ReadingRow } from "../job/draft.ts";
+import { newKey } from "../job/typed.ts";
 
 /** What a person said about an entry that is asked: one of its choices, or as it stands, to be mended on the form. */
 export type Answer = number | "as it stands";
@@ -49,6 +49,7 @@ export function withSheet(draft: Draft, sample: SheetSampleView, answers: Answer
     key: newKey(),
     parameter,
     value: { text: value, unit },
+    rest: {},
   }));
   return {
     ...draft,
@@ -58,6 +59,7 @@ export function withSheet(draft: Draft, sample: SheetSampleView, answers: Answer
       sampled: sample.sampled ?? "",
       method: "laboratory",
       readings,
+      rest: {},
     },
   };
 }

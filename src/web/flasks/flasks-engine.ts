@@ -1,7 +1,6 @@
 import { parse } from "yaml";
 import {
   builtInFlasks,
-  builtInTrade,
   checkShow,
   designDemo,
   flaskScript,
@@ -9,39 +8,36 @@ import {
   readDemo,
   runDemo,
 } from "../../agronomy/index.ts";
-import type { Demo, FlaskContext, FlaskShow } from "../../agronomy/index.ts";
-import { builtInThermo } from "../../chem/index.ts";
+import type { Demo, FlaskContext, FlaskShow, TradeData } from "../../agronomy/index.ts";
+import type { ThermoData } from "../../chem/index.ts";
 import { flasksHtml, wordIssue } from "../../report/index.ts";
 import type { Issue } from "../../units/index.ts";
 import type { FlasksReply, FlasksRequest } from "./messages.ts";
 
-const context: FlaskContext = { thermo: builtInThermo(), trade: builtInTrade(), flasks: builtInFlasks() };
-
 /** Draws for the bands on the page: fewer than in a file, so that a phone keeps up. */
 const PAGE_DRAWS = 100;
 
+/** What the screen is answered with. */
+type Say = (reply: FlasksReply) => void;
+
 /** The demonstration of the latest document that could be computed. */
 let latest: { readonly demo: Demo; readonly show: FlaskShow } | null = null;
-
-function say(reply: FlasksReply): void {
-  self.postMessage(reply);
-}
 
 function worded(issues: readonly Issue[]): { readonly severity: string; readonly words: string }[] {
   return issues.map((issue) => ({ severity: issue.severity, words: wordIssue(issue) }));
 }
 
-function blocked(id: number, words: string): void {
+function blocked(id: number, words: string, say: Say): void {
   say({ type: "show", id, issues: [{ severity: "error", words }], show: null, complete: true });
 }
 
-function run(id: number, text: string): void {
+function run(id: number, text: string, context: FlaskContext, say: Say): void {
   let document: unknown;
   try {
     document = parse(text, { maxAliasCount: 50 });
   } catch (error) {
     const line = error instanceof Error ? (error.message.split("\n")[0] ?? "") : "";
-    blocked(id, `This file cannot be read as JSON or YAML. ${line}`);
+    blocked(id, `This file cannot be read as JSON or YAML. ${line}`, say);
     return;
   }
   const found = isDesign(document) ? designDemo(document, context) : null;
@@ -65,10 +61,15 @@ function run(id: number, text: string): void {
   }
 }
 
-self.onmessage = (event: MessageEvent<FlasksRequest>) => {
-  const request = event.data;
+/** Answers the flasks' screen; part of the engine, fetched when the flasks are first asked for. */
+export function answerFlasks(
+  request: FlasksRequest,
+  data: { readonly thermo: ThermoData; readonly trade: TradeData },
+  say: Say,
+): void {
+  const context: FlaskContext = { ...data, flasks: builtInFlasks() };
   if (request.type === "run") {
-    run(request.id, request.text);
+    run(request.id, request.text, context, say);
     return;
   }
   if (latest === null) return;
@@ -79,4 +80,4 @@ self.onmessage = (event: MessageEvent<FlasksRequest>) => {
   }
   const script = flaskScript(demo, show, context);
   say({ type: "script", id: request.id, html: script.ok ? flasksHtml(script.value) : null });
-};
+}

@@ -1,0 +1,42 @@
+import type { ReactElement, ReactNode } from "react";
+import { useForm } from "./form-context.ts";
+
+const words = {
+  said: (count: number): string => `${String(count)} filled in`,
+  look: "▲ to look at",
+};
+
+interface MoreProps {
+  /** What is behind it. */
+  readonly title: string;
+  /** How many of its questions were answered, so that a closed one hides nothing. */
+  readonly said: number;
+  /** Paths of the document behind it. */
+  readonly paths: readonly string[];
+  readonly children: ReactNode;
+}
+
+/** Questions that not every job needs, folded away. What was filled in, or is wrong there, is told on the outside. */
+export function More({ title, said, paths, children }: MoreProps): ReactElement {
+  const { issues } = useForm();
+  const wrong = issues.some(
+    ({ path, severity, missing }) =>
+      severity === "error" && !missing && paths.some((own) => path === own || isUnder(path, own)),
+  );
+  const told = [...(said > 0 ? [words.said(said)] : []), ...(wrong ? [words.look] : [])];
+  return (
+    <details className="more">
+      <summary>
+        <span>
+          {title}
+          {told.length > 0 && <span className="more-told"> ({told.join(", ")})</span>}
+        </span>
+      </summary>
+      {children}
+    </details>
+  );
+}
+
+function isUnder(path: string, above: string): boolean {
+  return path.startsWith(`${above}.`) || path.startsWith(`${above}[`);
+}

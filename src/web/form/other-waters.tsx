@@ -1,0 +1,91 @@
+import type { ReactElement } from "react";
+import { blankOtherWater } from "../job/draft.ts";
+import type { Draft, OtherWaterRow } from "../job/draft.ts";
+import { fieldId, useForm } from "./form-context.ts";
+import { LeftOver } from "./left-over.tsx";
+import { IssueList } from "./messages.tsx";
+import { More } from "./more.tsx";
+import { QuantityField } from "./quantity-field.tsx";
+import { Readings } from "./readings.tsx";
+import { AddButton, RemoveButton } from "./row-buttons.tsx";
+import { UNITS } from "./units.ts";
+import { WaterSource } from "./water-source.tsx";
+
+const words = {
+  more: "Other waters you could use",
+  about: "Alone, or blended with the water above.",
+  water: (number: number): string => `Other water ${String(number)}`,
+  price: "Price with carting",
+  priceHint: "Blank: cost not known. Nothing to pay: 0.",
+  readings: (name: string): string => `Readings of ${name}`,
+  add: "Add another water",
+};
+
+const PATH = "other waters";
+
+/** Further sources, each with its readings and its price. */
+export function OtherWaters(): ReactElement {
+  const { draft } = useForm();
+  const { otherWaters } = draft;
+  return (
+    <More title={words.more} said={otherWaters.length} paths={[PATH]}>
+      <p className="about">{words.about}</p>
+      {otherWaters.map((row, index) => (
+        <OtherWater key={row.key} row={row} index={index} />
+      ))}
+      <AddButton
+        label={words.add}
+        change={(d) => ({ ...d, otherWaters: [...d.otherWaters, blankOtherWater()] })}
+        focus={fieldId(`${PATH}[${String(otherWaters.length)}].source`)}
+      />
+    </More>
+  );
+}
+
+function OtherWater({ row, index }: { row: OtherWaterRow; index: number }): ReactElement {
+  const { dispatch, issues } = useForm();
+  const path = `${PATH}[${String(index)}]`;
+  const title = row.source === "" ? words.water(index + 1) : row.source;
+  const withRow = (draft: Draft, change: Partial<OtherWaterRow>): Draft => ({
+    ...draft,
+    otherWaters: draft.otherWaters.map((one) => (one.key === row.key ? { ...one, ...change } : one)),
+  });
+  const heading = `${fieldId(path)}-readings`;
+  return (
+    <fieldset className="row">
+      <legend>{title}</legend>
+      <WaterSource path={path} water={row} onChange={withRow} />
+      <div className="fields">
+        <QuantityField
+          label={words.price}
+          path={`${path}.price`}
+          value={row.price}
+          units={UNITS.waterPrice}
+          hint={words.priceHint}
+          of={title}
+          onChange={(price) => {
+            dispatch({ type: "edit", change: (d) => withRow(d, { price }) });
+          }}
+        />
+      </div>
+      <IssueList issues={issues.filter((one) => one.path === path || one.path === `${path}.readings`)} />
+      <h4 id={heading}>{words.readings(title)}</h4>
+      <Readings
+        path={`${path}.readings`}
+        rows={row.readings}
+        labelledBy={heading}
+        of={title}
+        onChange={(d, change) =>
+          withRow(d, {
+            readings: change(d.otherWaters.find((one) => one.key === row.key)?.readings ?? []),
+          })
+        }
+      />
+      <LeftOver rest={row.rest} onChange={(d, rest) => withRow(d, { rest })} />
+      <RemoveButton
+        title={title}
+        change={(d) => ({ ...d, otherWaters: d.otherWaters.filter((one) => one.key !== row.key) })}
+      />
+    </fieldset>
+  );
+}
