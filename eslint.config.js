@@ -50,7 +50,7 @@ const indexOnly = layerNames.flatMap((name) =>
                 message: "Import another layer only through its index.ts.",
               },
               {
-                regex: "^\\.{1,2}/(?!.*\\.(?:ts|tsx|json|yaml|csv|css|svg)(?:\\?[a-z&]+)?$)",
+                regex: "^\\.{1,2}/(?!.*\\.(?:ts|tsx|mjs|json|yaml|csv|css|svg)(?:\\?[a-z&]+)?$)",
                 message: "Write the file extension of a relative import.",
               },
             ],

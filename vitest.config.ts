@@ -5,16 +5,18 @@ const shared = { environment: "node" as const, testTimeout: 120_000, hookTimeout
 export default defineConfig({
   test: {
     projects: [
-      { test: { ...shared, name: "unit", include: ["src/**/*.test.{ts,tsx}"] } },
+      // The files of one worker share what they import: most of them load the same data, which takes longer than they do.
+      { test: { ...shared, isolate: false, name: "unit", include: ["src/**/*.test.{ts,tsx}"] } },
       {
         test: {
           ...shared,
+          isolate: false,
           name: "checks",
           include: ["test/**/*.test.ts"],
           exclude: ["test/e2e/**"],
         },
       },
-      { test: { ...shared, name: "browser", include: ["test/e2e/**/*.test.ts"], fileParallelism: false } },
+      { test: { ...shared, name: "browser", include: ["test/e2e/**/*.test.ts"], maxWorkers: 2 } },
     ],
   },
 });

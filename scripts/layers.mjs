@@ -2,7 +2,8 @@
  * The layers of `src/` and what each may import. This one table feeds the lint rules that keep the layers apart.
  *
  * - `imports`: other layers, always through their `index.ts`.
- * - `folders`: folders beside `src/` that hold JSON read by the layer.
+ * - `folders`: folders beside `src/` that hold JSON read by the layer; `scripts` lends the command line what finds a
+ *   browser.
  * - `packages`: packages from the registry; `node`: the built-in modules of Node.
  * - `pure`: no clock, no randomness, no console: these are handed in by the shells.
  */
@@ -19,17 +20,29 @@ export const layers = {
     node: false,
     pure: true,
   },
+  words: { imports: ["units"], folders: [], packages: [], node: false, pure: true },
   records: { imports: ["units"], folders: ["schemas"], packages: [], node: false, pure: true },
   storage: { imports: ["records"], folders: [], packages: ["idb"], node: false, pure: true },
   report: {
-    imports: ["units", "chem", "colour", "water", "agronomy", "records"],
+    imports: ["units", "chem", "colour", "water", "agronomy", "records", "words"],
     folders: ["data"],
     packages: [],
     node: false,
     pure: true,
   },
   server: {
-    imports: ["units", "numerics", "chem", "colour", "water", "agronomy", "records", "storage", "report"],
+    imports: [
+      "units",
+      "numerics",
+      "chem",
+      "colour",
+      "water",
+      "agronomy",
+      "records",
+      "words",
+      "storage",
+      "report",
+    ],
     folders: ["data", "schemas"],
     packages: [],
     node: true,
@@ -45,17 +58,29 @@ export const layers = {
       "water",
       "agronomy",
       "records",
+      "words",
       "storage",
       "report",
       "server",
     ],
-    folders: ["data", "schemas", "examples"],
+    folders: ["data", "schemas", "examples", "scripts"],
     packages: ["yaml"],
     node: true,
     pure: false,
   },
   web: {
-    imports: ["units", "numerics", "chem", "colour", "water", "agronomy", "records", "storage", "report"],
+    imports: [
+      "units",
+      "numerics",
+      "chem",
+      "colour",
+      "water",
+      "agronomy",
+      "records",
+      "words",
+      "storage",
+      "report",
+    ],
     folders: ["data", "schemas", "examples"],
     packages: ["react", "react-dom", "read-excel-file", "workbox-window", "yaml"],
     node: false,

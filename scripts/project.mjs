@@ -127,6 +127,7 @@ export function isStale(name) {
     "schemas",
     "examples",
     "scripts/build.mjs",
+    "scripts/installed-browser.mjs",
     ...layers.map((l) => `src/${l}`),
   ];
   return paths.some((path) => newestChange(inProject(path), isTest) > built.mtimeMs);

@@ -78,7 +78,7 @@ async function tests(name, projects, env = {}) {
       "--reporter=json",
       `--outputFile.json=${path}`,
     ],
-    { env, timeout_s: 420 },
+    { env, timeout_s: 900 },
   );
   const report = readReport(path);
   if (report === null) {

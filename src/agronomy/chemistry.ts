@@ -1,4 +1,5 @@
 import {
+  atFactor,
   co2Log10Activity,
   compileSystem,
   davies,
@@ -72,6 +73,13 @@ export interface Chemistry {
   conditionsOnLeaf(tank: Tank, solid: LeafSolid): Conditions;
   /** The same liquid as water leaves it, open to the air's carbon dioxide, until it is in balance with the air's water. */
   dry(tank: Tank, solid: LeafSolid, stops: readonly number[]): DryToResult;
+  /**
+   * The drop at a factor by its complexes alone: Davies' coefficients held, nothing borrowed from other salts. Soluble
+   * salts cannot form in it, since their constants belong to the interaction parameters.
+   *
+   * @param withSalt whether the calcium salt of an active may form
+   */
+  byComplexesAlone(tank: Tank, factor: number, withSalt: boolean): EquilibriumResult;
 }
 
 /** Answers kept for a data set, so that the next plan of the same page finds its systems compiled. */
@@ -200,6 +208,13 @@ function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
       const first = result.steps[0];
       if (first !== undefined) lastAnswers.set(compiled, first.equilibrium);
       return result;
+    },
+    byComplexesAlone: (tank, factor, withSalt) => {
+      const compiled = system(tank, "open", false);
+      const { conditions } = onLeaf(tank, withSalt ? "at equilibrium" : "never");
+      const solids = (conditions.solids ?? []).filter((name) => !DROPLET_SOLIDS.includes(name));
+      const { davies: dilute } = activity(tank.temperature_C);
+      return equilibrate(compiled, atFactor({ ...conditions, solids, activity: dilute }, factor));
     },
   };
 }

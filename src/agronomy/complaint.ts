@@ -12,7 +12,7 @@ import type { PlanData } from "./setting.ts";
 import { sourceOf, sourcesOfPlan } from "./sources.ts";
 import { activeConcentration_molPerL } from "./tank.ts";
 import type { DosedConditioner, MixProduct } from "./tank.ts";
-import type { ActiveVerdict, LeafShare, Remark, Share } from "./types.ts";
+import type { ActiveVerdict, Remark } from "./types.ts";
 import type { Computed } from "./verdict.ts";
 import { HARDSTAND_VERSION } from "./version.ts";
 
@@ -120,7 +120,7 @@ function judged(
   { trade }: PlanData,
 ): Computed<FinishedProgramme> {
   const draft = draftOf(setting, { id: "applied", name: "as applied", kind: "conditioner", conditioners });
-  return finishProgramme(draft, trade);
+  return finishProgramme(draft, trade, "many");
 }
 
 function unsolved(reason: string, detail: string): Read<never> {
@@ -168,26 +168,19 @@ function activeComplaint(
 /** Share held by the metals of the water: from the least of tank and leaf to the most, with the calcium salt. */
 function takenIn({ inTank, onLeaf }: ActiveVerdict): Range | null {
   if (inTank.free === null || onLeaf.free === null) return null;
-  const [acidInTank, acidOnLeaf] = [undissolved(inTank), undissolved(onLeaf)];
-  const held = (free: number | null, acid: number): number => Math.max(0, 1 - (free ?? 1) - acid);
-  const least = (share: Share | LeafShare, acid: number): number => held(share.high ?? share.free, acid);
-  const most = (share: Share | LeafShare, acid: number): number => held(share.low ?? share.free, acid);
+  // What settles in the tank as the active's own acid is held by no metal; on the leaf it counts as free already.
+  const acid = inTank.ownAcid ?? 0;
+  const inTankHeld = (free: number): number => Math.max(0, 1 - free - acid);
+  const least = Math.min(inTankHeld(inTank.high ?? inTank.free), 1 - (onLeaf.high ?? onLeaf.free));
   return {
-    low: Math.min(least(inTank, acidInTank), least(onLeaf, acidOnLeaf)),
-    central: held(onLeaf.free, acidOnLeaf),
+    low: least,
+    central: 1 - onLeaf.free,
     high: Math.max(
-      most(inTank, acidInTank),
-      most(onLeaf, acidOnLeaf),
-      held(onLeaf.withSolid?.free ?? onLeaf.free, acidOnLeaf),
+      inTankHeld(inTank.low ?? inTank.free),
+      1 - (onLeaf.low ?? onLeaf.free),
+      1 - (onLeaf.withSolid?.free ?? onLeaf.free),
     ),
   };
-}
-
-/** What came out of solution as the active's own acid: no metal holds it. */
-function undissolved({ heldBy }: Share): number {
-  return Object.entries(heldBy)
-    .filter(([holder]) => holder.startsWith("undissolved"))
-    .reduce((sum, [, share]) => sum + share, 0);
 }
 
 function widest(a: Range | null, b: Range | null): Range | null {

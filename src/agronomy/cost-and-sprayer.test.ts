@@ -76,6 +76,7 @@ const SPRAY: Job["spray"] = {
   deadVolume_L: null,
   hopper_L: null,
   output_LPerMin: null,
+  aerated: null,
 };
 
 describe("facts of the sprayer", () => {

@@ -72,7 +72,8 @@ export function fillingOf(draft: Draft, trade: TradeData): Filling {
   return {
     order: order.map((step, i) => ({ ...step, step: i + 1 })),
     loads: split,
-    jar: jarTest(job.spray.jar_L, amounts, draft.volume_LPerHa),
+    jar: jarTest(job.spray.jar_L, inOrder(amounts, order), draft.volume_LPerHa),
+    jarVolume_L: job.spray.jar_L,
     cautions: cautionsFor(trade, {
       actives: mix.map((product) => product.active),
       conditioners: draft.conditioners,
@@ -81,6 +82,18 @@ export function fillingOf(draft: Draft, trade: TradeData): Filling {
     differences: orderDifferences(groupsInOrder(items, trade), trade),
     sprayer: sprayerFacts(job.spray, draft.volume_LPerHa, split),
   };
+}
+
+/** Amounts as the products go in; what no step names comes last. */
+function inOrder<T extends { readonly product: string }>(
+  amounts: readonly T[],
+  order: readonly Preparation[],
+): readonly T[] {
+  const place = ({ product }: T): number => {
+    const found = order.findIndex((step) => step.adds === product);
+    return found < 0 ? order.length : found;
+  };
+  return [...amounts].sort((a, b) => place(a) - place(b));
 }
 
 function feedOrder(feeds: readonly MixFeed[]): readonly OrderItem[] {

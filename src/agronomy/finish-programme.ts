@@ -1,7 +1,9 @@
 import { uncomputedPairs } from "../chem/index.ts";
+import { borrowedActivity } from "./borrowed-activity.ts";
 import { moneyOf, programmeCost } from "./cost.ts";
 import type { Extent } from "./cost.ts";
 import { ammoniumSulfateRuleDose } from "./dose-rule.ts";
+import { airRemarks } from "./iron-air.ts";
 import { conditionerLabel, fillingOf } from "./filling.ts";
 import { heldValue } from "./held-value.ts";
 import type { Draft } from "./programmes.ts";
@@ -12,19 +14,21 @@ import type { DosedConditioner } from "./tank.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { ActiveVerdict, PlannedDose, Programme, ProgrammePart, Remark, TankState } from "./types.ts";
 import { judgeTank, leastOfDraws } from "./verdict.ts";
+import type { Effort } from "./bands/calibrate.ts";
 import type { ProgrammeDraws } from "./bands/programme-draws.ts";
 import type { Computed } from "./verdict.ts";
 
 const AMMONIUM_SULFATE = "ammonium-sulfate";
 
-/** A programme with the draws behind its ranges. */
+/** A programme with the draft and the draws behind it. */
 export interface FinishedProgramme {
+  readonly draft: Draft;
   readonly programme: Programme;
   readonly draws: ProgrammeDraws | null;
 }
 
-/** Judges a draft in full: answers, rules, cost, and how to fill. */
-export function finishProgramme(draft: Draft, trade: TradeData): Computed<FinishedProgramme> {
+/** Judges a draft in full: answers, rules, cost, and how to fill. @param effort that goes into its ranges */
+export function finishProgramme(draft: Draft, trade: TradeData, effort: Effort): Computed<FinishedProgramme> {
   const { setting, volume_LPerHa } = draft;
   const { job, mix } = setting;
   let facts: readonly RuleFacts[] = [];
@@ -38,6 +42,7 @@ export function finishProgramme(draft: Draft, trade: TradeData): Computed<Finish
     draft.tank,
     setting.chemistry,
     setting.drawn,
+    effort,
     holdingTimeOf(job.spray, volume_LPerHa),
     (active, state) => rulesOnActive(trade, factsAt(state), active, volume_LPerHa),
   );
@@ -63,7 +68,12 @@ export function finishProgramme(draft: Draft, trade: TradeData): Computed<Finish
     confidence,
     blocked: reasons.some((reason) => reason.level === "block"),
     reasons,
-    remarks: [...draft.remarks, ...remarksOn(draft)],
+    remarks: [
+      ...draft.remarks,
+      ...remarksOn(draft),
+      ...airRemarks(state.ferrousIron, state.pH, job.spray.aerated),
+      ...borrowedActivity(draft, actives, path, drying.estimated),
+    ],
     tank: state,
     actives,
     path,
@@ -73,7 +83,7 @@ export function finishProgramme(draft: Draft, trade: TradeData): Computed<Finish
     publishedRuleDose: ruleDoseOf(draft, trade),
     filling: fillingOf(draft, trade),
   };
-  return { ok: true, value: { programme, draws } };
+  return { ok: true, value: { draft, programme, draws } };
 }
 
 /** Share of draws that reach the aim. */

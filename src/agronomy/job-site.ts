@@ -61,7 +61,8 @@ export function readPartners(top: Fields, issues: IssueList): readonly string[] 
   return readWords(top, "partners", [...FEEDS, ...OTHER_PARTNERS], issues);
 }
 
-function readYesOrNo(fields: Fields, key: string, issues: IssueList): boolean | null {
+/** true or false; null when the key is left out, or not usable (then with an issue). */
+export function readYesOrNo(fields: Fields, key: string, issues: IssueList): boolean | null {
   const value = fields.get(key);
   if (value === undefined || typeof value === "boolean") return value ?? null;
   issues.add("yes-or-no-expected", fields.at(key), { received: describe(value), expected: "true or false" });

@@ -1,6 +1,7 @@
 import { readQuantity } from "../units/index.ts";
 import { isMissing, openFields } from "./job-fields.ts";
 import type { Fields, IssueList } from "./job-fields.ts";
+import { readYesOrNo } from "./job-site.ts";
 import type { Job } from "./types.ts";
 
 /** Jar [L] taken when the job does not say. Common practice, no published source. */
@@ -135,7 +136,7 @@ const KEYS: Readonly<Record<string, SprayKey>> = {
 /** Reads the spray block; null when it cannot be used. */
 export function readSpray(top: Fields, issues: IssueList): Job["spray"] | null {
   if (isMissing(top, "spray", "volume, tank and area", issues)) return null;
-  const fields = openFields(top.get("spray"), "spray", Object.keys(KEYS), issues);
+  const fields = openFields(top.get("spray"), "spray", [...Object.keys(KEYS), "aerated"], issues);
   if (fields === null) return null;
   const value = (key: string): number | null => readKey(fields, key, issues);
   const volume_LPerHa = value("volume");
@@ -150,6 +151,7 @@ export function readSpray(top: Fields, issues: IssueList): Job["spray"] | null {
   const deadVolume_L = value("dead volume");
   const hopper_L = value("hopper");
   const output_LPerMin = value("output");
+  const aerated = readYesOrNo(fields, "aerated", issues);
   if (volume_LPerHa === null || tank_L === null || area_ha === null) return null;
   if (leastVolume_LPerHa !== null && leastVolume_LPerHa > volume_LPerHa) {
     issues.add("least-volume-above-volume", fields.at("least volume"), {
@@ -170,6 +172,7 @@ export function readSpray(top: Fields, issues: IssueList): Job["spray"] | null {
     deadVolume_L,
     hopper_L,
     output_LPerMin,
+    aerated,
   };
 }
 

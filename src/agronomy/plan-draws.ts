@@ -2,14 +2,16 @@ import type { ThermoData } from "../chem/index.ts";
 import type { Water, WaterTest } from "../water/index.ts";
 import { drawInputs } from "./bands/draws.ts";
 import { drawSetting } from "./bands/programme-draws.ts";
-import type { DrawSetting, ProgrammeDraws } from "./bands/programme-draws.ts";
+import type { Effort } from "./bands/calibrate.ts";
+import type { DrawSetting } from "./bands/programme-draws.ts";
 import { measureNext, rangeWidth, spreadOf } from "./bands/spread.ts";
 import { USUAL_HUMIDITY } from "./chemistry.ts";
 import { finishProgramme } from "./finish-programme.ts";
 import type { FinishedProgramme } from "./finish-programme.ts";
 import type { Draft, Setting } from "./programmes.ts";
 import type { TradeData } from "./trade-data.ts";
-import type { Job, PlanUncertainty } from "./types.ts";
+import { rankProgrammes } from "./ranking.ts";
+import type { Job, PlanUncertainty, Programme } from "./types.ts";
 import { leastOfDraws } from "./verdict.ts";
 import type { Computed } from "./verdict.ts";
 
@@ -18,15 +20,15 @@ const NEARLY_SURE = 0.1;
 const SURER_TRIES = 3;
 
 /** Finishes a draft; one that falls a little short of the confidence asked for is replaced by a surer one. */
-export function finishSurely(draft: Draft, trade: TradeData): Computed<FinishedProgramme> {
+export function finishSurely(draft: Draft, trade: TradeData, effort: Effort): Computed<FinishedProgramme> {
   const { confidence } = draft.setting.job.aim;
   let tried = draft;
-  let finished = finishProgramme(tried, trade);
+  let finished = finishProgramme(tried, trade, effort);
   for (let k = 0; k < SURER_TRIES && finished.ok && tried.surer !== null; k++) {
     const found = finished.value.programme.confidence;
     if (found === null || found >= confidence || found < confidence - NEARLY_SURE) break;
     tried = tried.surer();
-    const surer = finishProgramme(tried, trade);
+    const surer = finishProgramme(tried, trade, effort);
     if (!surer.ok || (surer.value.programme.confidence ?? 0) <= found) break;
     finished = surer;
   }
@@ -48,26 +50,54 @@ export function drawnFor(
   return drawSetting(draws, humidity ?? USUAL_HUMIDITY, humidity !== null);
 }
 
-/** A draft with the draws of its programme. */
-export interface OfDraft {
-  readonly draft: Draft;
-  readonly draws: ProgrammeDraws;
+/** Id of the tank as planned, nothing added. */
+export const AS_PLANNED = "none";
+
+/** Programmes best first. */
+export interface Ranked {
+  readonly ranked: readonly Programme[];
+  /** The first that meets the aim and is not blocked. */
+  readonly best: Programme | null;
+  /** Nothing added. */
+  readonly planned: Programme;
+}
+
+/**
+ * Ranks the programmes, and works out in full the ranges of the two that decide: nothing added, and the best. Where the
+ * best then falls short of the confidence asked for, the next is looked at.
+ *
+ * @param finished the programmes by their id, among them the one as planned; `inFull` replaces one of them
+ */
+export function rankSurely(
+  finished: ReadonlyMap<string, FinishedProgramme>,
+  inFull: (draft: Draft) => unknown,
+): Ranked {
+  const full = new Set<string>();
+  for (;;) {
+    const ranked = rankProgrammes([...finished.values()].map(({ programme }) => programme));
+    const best = ranked.find((p) => p.meetsAim === true && !p.blocked) ?? null;
+    const next = [AS_PLANNED, best?.id].find((id) => id !== undefined && !full.has(id));
+    if (next === undefined) return { ranked, best, planned: finished.get(AS_PLANNED)!.programme };
+    full.add(next);
+    const { draft, draws } = finished.get(next)!;
+    if (draws !== null) inFull(draft);
+  }
 }
 
 /** What the ranges rest on, for the programme that is chosen or, when none is, for nothing added. */
 export function uncertaintyOf(
   id: string,
-  drawsOf: ReadonlyMap<string, OfDraft>,
+  finished: ReadonlyMap<string, FinishedProgramme>,
   { job, drawn }: Setting,
 ): PlanUncertainty | null {
-  const found = drawsOf.get(id);
-  if (drawn === null || found === undefined) return null;
+  const found = finished.get(id);
+  if (drawn === null || found === undefined || found.draws === null) return null;
   const { draft, draws: ofProgramme } = found;
   const { draws } = drawn;
   const { where } = job.aim;
   const least = leastOfDraws(ofProgramme, where, draft.tank, draft.rateFactors);
   const spread = spreadOf(least, draws, ofProgramme.keys);
-  const controls = [...drawsOf.values()].map((one) => one.draws.control);
+  const controls = [...finished.values()].flatMap((one) => one.draws?.control ?? []);
   return {
     draws: draws.count,
     seed: draws.seed,

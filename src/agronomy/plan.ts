@@ -1,14 +1,14 @@
 import type { ThermoData } from "../chem/index.ts";
 import type { Issue, Read } from "../units/index.ts";
 import { completeWater } from "../water/index.ts";
+import type { Effort } from "./bands/calibrate.ts";
 import { USUAL_DRAWS } from "./bands/draws.ts";
 import { candidatesOf } from "./candidates.ts";
 import { feedConcentration_molPerL, solubility_gPerL } from "./feed.ts";
 import { asPlanned, conditioned, freeIn, lessWater } from "./programmes.ts";
 import type { Candidate, Draft, Setting } from "./programmes.ts";
-import { drawnFor, finishSurely, uncertaintyOf } from "./plan-draws.ts";
-import type { OfDraft } from "./plan-draws.ts";
-import { rankProgrammes } from "./ranking.ts";
+import type { FinishedProgramme } from "./finish-programme.ts";
+import { AS_PLANNED, drawnFor, finishSurely, rankSurely, uncertaintyOf } from "./plan-draws.ts";
 import { settingOf, waterOfPlan } from "./setting.ts";
 import type { PlanData } from "./setting.ts";
 import { sourcesOfPlan } from "./sources.ts";
@@ -28,6 +28,8 @@ export type { PlanData } from "./setting.ts";
 export interface PlanOptions {
   /** Draws of everything uncertain; 0 for central answers without ranges, which take a third of the time. */
   readonly draws?: number;
+  /** False for the tank as planned alone, without ways out: the first answer while one types. */
+  readonly waysOut?: boolean;
 }
 
 /**
@@ -38,6 +40,19 @@ export interface PlanOptions {
  * failure with its reason. It does not throw on what a person supplied and never returns NaN.
  */
 export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Read<Plan> {
+  const steps = planInSteps(job, data, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+/** The same, one programme at a time, so that who runs it can do other things between or give it up. */
+export function* planInSteps(
+  job: Job,
+  data: PlanData,
+  options: PlanOptions = {},
+): Generator<undefined, Read<Plan>> {
   const count = options.draws ?? USUAL_DRAWS;
   const read = settingOf(job, data, count);
   if (!read.ok) return read;
@@ -50,37 +65,32 @@ export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Re
   };
 
   const issues: Issue[] = [...feedsThatDoNotDissolve(setting)];
-  const programmes: Programme[] = [];
-  const settings = new Set<Setting>();
-  const drawsOf = new Map<string, OfDraft>();
-  const finish = (draft: Draft): Programme | null => {
-    const finished = finishSurely(draft, data.trade);
-    settings.add(draft.setting);
-    if (!finished.ok) {
-      issues.push(unsolved(draft.name, finished.reason, finished.detail));
+  const finished = new Map<string, FinishedProgramme>();
+  const finish = (draft: Draft, effort: Effort): Programme | null => {
+    const done = finishSurely(draft, data.trade, effort);
+    if (!done.ok) {
+      issues.push(unsolved(draft.name, done.reason, done.detail));
       return null;
     }
-    const { programme, draws } = finished.value;
-    if (draws !== null) drawsOf.set(programme.id, { draft, draws });
-    return programme;
+    finished.set(done.value.programme.id, done.value);
+    return done.value.programme;
   };
   const singles: Single[] = [];
-  for (const [draft, candidate] of draftsOf(setting, data, issues, count)) {
-    const programme = finish(draft);
-    if (programme === null) continue;
-    programmes.push(programme);
-    if (candidate !== null) singles.push({ candidate, draft, programme });
+  const ways = options.waysOut === false ? [plannedOnly(setting)] : draftsOf(setting, data, issues, count);
+  for (const [draft, candidate] of ways) {
+    yield;
+    const programme = finish(draft, "few");
+    if (programme !== null && candidate !== null) singles.push({ candidate, draft, programme });
   }
   for (const pair of twoParts(setting, singles)) {
+    yield;
     if (!pair.ok) issues.push(unsolved("two conditioners", pair.reason, pair.detail));
-    const programme = pair.ok && pair.value !== null ? finish(pair.value) : null;
-    if (programme?.meetsAim === true) programmes.push(programme);
+    const programme = pair.ok && pair.value !== null ? finish(pair.value, "few") : null;
+    if (programme !== null && programme.meetsAim !== true) finished.delete(programme.id);
   }
-  const planned = programmes.find((p) => p.kind === "none");
-  if (planned === undefined)
+  if (!finished.has(AS_PLANNED))
     return { ok: false, issues: issues.map((issue) => ({ ...issue, severity: "error" })) };
-  const ranked = rankProgrammes(programmes);
-  const best = ranked.find((p) => p.meetsAim === true && !p.blocked) ?? null;
+  const { ranked, best, planned } = rankSurely(finished, (draft) => finish(draft, "many"));
   const filling = (best ?? planned).filling;
   const plan: Plan = {
     hardstand: 1,
@@ -90,12 +100,17 @@ export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Re
     programmes: ranked,
     chosen: best?.id ?? null,
     ...filling,
-    sources: sourcesOfPlan({ programmes: ranked }, setting, [...settings], data.trade),
-    uncertainty: uncertaintyOf((best ?? planned).id, drawsOf, setting),
+    sources: sourcesOfPlan({ programmes: ranked }, setting, settingsOf(finished), data.trade),
+    uncertainty: uncertaintyOf((best ?? planned).id, finished, setting),
     issues,
     versions: { hardstand: HARDSTAND_VERSION, data: `${data.thermo.version}+${data.trade.version}` },
   };
   return { ok: true, issues: [...read.issues, ...issues], value: plan };
+}
+
+/** Waters and products of all ways. */
+function settingsOf(finished: ReadonlyMap<string, FinishedProgramme>): readonly Setting[] {
+  return [...new Set([...finished.values()].map(({ draft }) => draft.setting))];
 }
 
 /** Feeds of which the spray cannot dissolve as much as is planned, at its temperature. */
@@ -111,35 +126,44 @@ function feedsThatDoNotDissolve({ feeds, job, temperature_C }: Setting): readonl
   });
 }
 
-/** Every way out, conditioners at their least sufficient dose with what they were searched as. */
-function draftsOf(
+/** A draft, and the conditioner it was searched for. */
+type Way = readonly [draft: Draft, candidate: Candidate | null];
+
+function plannedOnly(setting: Setting): Way {
+  return [asPlanned(setting), null];
+}
+
+/** Every way out, conditioners at their least sufficient dose; each is worked out when it is asked for. */
+function* draftsOf(
   setting: Setting,
   { trade, thermo }: PlanData,
   issues: Issue[],
   count: number,
-): readonly (readonly [Draft, Candidate | null])[] {
-  const drafts: (readonly [Draft, Candidate | null])[] = [[asPlanned(setting), null]];
-  const keep = (name: string, draft: Computed<Draft | null>, candidate: Candidate | null = null): void => {
+): Generator<Way> {
+  yield plannedOnly(setting);
+  const found = (
+    name: string,
+    draft: Computed<Draft | null>,
+    candidate: Candidate | null = null,
+  ): readonly Way[] => {
     if (!draft.ok) issues.push(unsolved(name, draft.reason, draft.detail));
-    else if (draft.value !== null) drafts.push([draft.value, candidate]);
+    return draft.ok && draft.value !== null ? [[draft.value, candidate]] : [];
   };
-  keep("less water", lessWater(setting));
+  yield* found("less water", lessWater(setting));
   for (const { own, path } of setting.job.conditioners ?? []) {
     if (own?.record === null)
       issues.push({ code: "label-undisclosed", path, received: own.name, severity: "warning" });
   }
   for (const source of completedSources(setting, thermo, issues, count)) {
-    drafts.push([otherSource(setting, source), null]);
-    keep(`blend with ${source.water.source}`, leastBlend(setting, source));
+    yield [otherSource(setting, source), null];
+    yield* found(`blend with ${source.water.source}`, leastBlend(setting, source));
   }
-  keep("let the iron settle", ironSettled(setting));
-  setting.mix.forEach((product, i) => {
-    keep(`more ${product.active.name}`, moreActive(setting, i));
-  });
-  for (const draft of otherFormsOf(setting, trade)) drafts.push([draft, null]);
+  yield* found("let the iron settle", ironSettled(setting));
+  for (const [i, product] of setting.mix.entries())
+    yield* found(`more ${product.active.name}`, moreActive(setting, i));
+  for (const draft of otherFormsOf(setting, trade)) yield [draft, null];
   for (const candidate of candidatesOf(setting.job, trade))
-    keep(candidate.record.name, conditioned(setting, candidate), candidate);
-  return drafts;
+    yield* found(candidate.record.name, conditioned(setting, candidate), candidate);
 }
 
 /** The job's further sources with their waters completed; one that cannot be is said and left out. */

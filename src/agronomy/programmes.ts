@@ -7,6 +7,8 @@ import { leastDose, raisedDose, roundDoseUp } from "./dose-search.ts";
 import type { DoseFound } from "./dose-search.ts";
 import { conditionerAmount, conditionerLabel } from "./filling.ts";
 import type { MixFeed } from "./feed.ts";
+import { aired } from "./iron-air.ts";
+import { holdingTimeOf } from "./sprayer.ts";
 import { fillTank } from "./tank.ts";
 import type { DosedConditioner, MixProduct, Tank } from "./tank.ts";
 import type { ConditionerChoice, Job, OrderStep, Remark, WaterShare, WayKind } from "./types.ts";
@@ -69,8 +71,11 @@ export function tankOf(
   volume_LPerHa: number,
   conditioners: readonly DosedConditioner[],
 ): Tank {
-  const spray = { volume_LPerHa, temperature_C: setting.temperature_C };
-  return fillTank(setting.water, setting.mix, conditioners, setting.feeds, spray, setting.chemistry.thermo);
+  const { job, water, mix, feeds, temperature_C, chemistry } = setting;
+  const spray = { volume_LPerHa, temperature_C };
+  const tank = fillTank(water, mix, conditioners, feeds, spray, chemistry.thermo);
+  if (job.spray.aerated !== true) return tank;
+  return aired(tank, chemistry, holdingTimeOf(job.spray, volume_LPerHa));
 }
 
 /**

@@ -5,29 +5,34 @@ import type { CompiledSystem, Equilibrium, Sensitivity } from "../chem/index.ts"
 export interface HeldShares {
   readonly free: number;
   readonly heldBy: Readonly<Record<string, number>>;
+  /** What has come out of solution as its own acid: in a tank part of what is held, in a drop part of what is free. */
+  readonly ownAcid: number;
 }
 
-/** What holds an active when it has come out of solution as its own acid. */
-export const UNDISSOLVED_ACID = "undissolved acid";
+/** What holds an active in a tank when it has come out of solution as its own acid. */
+const UNDISSOLVED_ACID = "undissolved acid";
 
 /**
  * Splits the total of a component into its free share and what holds the rest, 0…1.
  *
  * Free is every dissolved form bound to nothing but protons, sodium, potassium or ammonium. A species or solid with
- * several kinds of metal ion counts for each in proportion to their number.
+ * several kinds of metal ion counts for each in proportion to their number. The active's own acid as a solid is lost to
+ * a tank, where it settles and blocks; in a drop nothing of the water holds it, and it stays where it was meant to be.
  */
 export function sharesOf(equilibrium: Equilibrium, component: string): HeldShares {
   const plan = sharePlan(equilibrium.system, component);
   let total = 0;
+  let acid = 0;
   const held: Record<string, number> = {};
   const count = (entry: ShareEntry, amount: number): void => {
     const moles = entry.coefficient * amount;
     total += moles;
+    if (entry.ownAcid) acid += moles;
     for (const [holder, part] of entry.holders) held[holder] = (held[holder] ?? 0) + moles * part;
   };
   for (const entry of plan.species) count(entry, equilibrium.concentrations[entry.index] ?? 0);
   for (const entry of plan.solids) count(entry, equilibrium.solids[entry.index] ?? 0);
-  if (total <= 0) return { free: 1, heldBy: {} };
+  if (total <= 0) return { free: 1, heldBy: {}, ownAcid: 0 };
   let sum = 0;
   const heldBy: Record<string, number> = {};
   for (const [holder, moles] of Object.entries(held)) {
@@ -35,7 +40,7 @@ export function sharesOf(equilibrium: Equilibrium, component: string): HeldShare
     sum += share;
     if (share > 0) heldBy[holder] = share;
   }
-  return { free: Math.max(0, 1 - sum), heldBy };
+  return { free: Math.max(0, 1 - sum), heldBy, ownAcid: acid / total };
 }
 
 /** Free over held amount as a natural logarithm, and its derivatives. */
@@ -89,6 +94,8 @@ interface ShareEntry {
   readonly index: number;
   readonly coefficient: number;
   readonly holders: readonly (readonly [string, number])[];
+  /** A solid of the active and protons alone. */
+  readonly ownAcid: boolean;
 }
 interface SharePlan {
   readonly species: readonly ShareEntry[];
@@ -106,28 +113,35 @@ function sharePlan(system: CompiledSystem, component: string): SharePlan {
   }
   let plan = byComponent.get(component);
   if (plan === undefined) {
+    const { species, solids } = system.definition;
     plan = {
-      species: system.definition.species.flatMap((s, index) => entryOf(s.formation, index, component, null)),
-      solids: system.definition.solids.flatMap((s, index) =>
-        entryOf(s.formation, index, component, UNDISSOLVED_ACID),
-      ),
+      species: species.flatMap((s, index) => entryOf(s.formation, index, component, null)),
+      solids: solids.flatMap((s, index) => entryOf(s.formation, index, component, acidIn(system))),
     };
     byComponent.set(component, plan);
   }
   return plan;
 }
 
+/** Where a solid acid is: a drop is open to the air's carbon dioxide, a tank or flask is closed to it. */
+function acidIn({ componentIndex }: CompiledSystem): "tank" | "drop" {
+  return componentIndex.has("CO2") ? "drop" : "tank";
+}
+
 function entryOf(
   formation: Readonly<Record<string, number>>,
   index: number,
   component: string,
-  withoutMetal: string | null,
+  solidIn: "tank" | "drop" | null,
 ): ShareEntry[] {
   const coefficient = formation[component] ?? 0;
   if (coefficient <= 0) return [];
   const metals = Object.entries(metalsOf(formation));
   const ions = metals.reduce((sum, [, n]) => sum + n, 0);
-  if (ions > 0)
-    return [{ index, coefficient, holders: metals.map(([metal, n]) => [metal, n / ions] as const) }];
-  return [{ index, coefficient, holders: withoutMetal === null ? [] : [[withoutMetal, 1]] }];
+  if (ions > 0) {
+    const holders = metals.map(([metal, n]) => [metal, n / ions] as const);
+    return [{ index, coefficient, holders, ownAcid: false }];
+  }
+  const holders = solidIn === "tank" ? [[UNDISSOLVED_ACID, 1] as const] : [];
+  return [{ index, coefficient, holders, ownAcid: solidIn !== null }];
 }

@@ -39,6 +39,8 @@ export interface Tank {
   readonly volume_LPerHa: number;
   /** Water from the source [L per L of spray]; products and conditioners take the rest. */
   readonly waterShare: number;
+  /** Share of the iron(II) that air has turned to iron(III) in the tank [1]. */
+  readonly oxidised: number;
 }
 
 /** Active per litre of spray [mol/L] from the product's strength and rate. */
@@ -108,6 +110,7 @@ export function fillTank(
     temperature_C: spray.temperature_C,
     volume_LPerHa: spray.volume_LPerHa,
     waterShare,
+    oxidised: 0,
   };
 }
 

@@ -86,6 +86,8 @@ export interface Job {
     readonly temperature_C: number | null;
     /** Relative humidity of the air while drops dry [1]; null when not said. */
     readonly humidity: number | null;
+    /** Whether the tank is full of air (open, splashing return): iron(II) is then oxidised; null when not said. */
+    readonly aerated: boolean | null;
     /** From mixed to last sprayed; null when not said: then by `output_LPerMin`, where that is. */
     readonly holdingTime_h: number | null;
     readonly jar_L: number;
@@ -118,18 +120,26 @@ export interface Share {
   readonly high: number | null;
   /** Held share by what holds it ("calcium", "magnesium", "iron", …); absent keys are zero. Sums to 1 − free. */
   readonly heldBy: Readonly<Record<string, number>>;
+  /**
+   * Share that has come out of solution as the active's own acid; null when `free` is. In the tank it is held, as
+   * "undissolved acid"; on the leaf nothing of the water holds it, so there it is part of `free`.
+   */
+  readonly ownAcid: number | null;
   readonly evidence: Evidence;
   /** One sentence when `free` is null or rests on an analogy. */
   readonly why: string | null;
 }
 
+/** One end of the leaf answer. */
+export type LeafEnd = Pick<Share, "heldBy"> & { readonly free: number; readonly ownAcid: number };
+
 /** The leaf answer with its two ends. */
 export interface LeafShare extends Share {
   /** No calcium salt of the active ever forms. */
-  readonly withoutSolid: { readonly free: number; readonly heldBy: Readonly<Record<string, number>> } | null;
+  readonly withoutSolid: LeafEnd | null;
   /** The calcium salt of the active forms as soon as it is saturated. */
-  readonly withSolid: { readonly free: number; readonly heldBy: Readonly<Record<string, number>> } | null;
-  /** True when a solid that holds the active nucleates in the central answer. */
+  readonly withSolid: LeafEnd | null;
+  /** True when a salt of a metal with the active forms in the central answer. */
   readonly solidForms: boolean;
   /** Free share when nine tenths of the water are gone, for comparison; null: not known, or dry before that. */
   readonly tenfold: number | null;
@@ -205,6 +215,14 @@ export interface DryingEnd {
   readonly estimated: readonly string[];
 }
 
+/** Iron(II) of a tank in air. */
+export interface FerrousIron {
+  /** Half-life [h] at the tank's pH and temperature, by a published rate law. */
+  readonly halfLife_h: number;
+  /** Share that is iron(III) when the last is sprayed; 0 where the job does not say that the tank is aerated. */
+  readonly oxidised: number;
+}
+
 /** What a tank does, for one conditioner choice. */
 export interface TankState {
   readonly pH: number;
@@ -212,6 +230,8 @@ export interface TankState {
   readonly solids: readonly SolidAmount[];
   /** True when the activity model is used beyond the range it was fitted to. */
   readonly extrapolated: boolean;
+  /** null where the tank holds no iron(II). */
+  readonly ferrousIron: FerrousIron | null;
 }
 
 export interface PlannedDose {
@@ -303,7 +323,10 @@ export interface Programme {
 export interface Filling {
   readonly order: readonly OrderStep[];
   readonly loads: Loads;
+  /** The tank in small, in the order of mixing. */
   readonly jar: readonly JarAmount[];
+  /** What the jar holds when it is full [L]. */
+  readonly jarVolume_L: number;
   readonly cautions: readonly Caution[];
   /** Where published mixing orders put two of these products the other way round. */
   readonly differences: readonly OrderDifferenceShown[];
@@ -442,7 +465,10 @@ export interface Plan {
   readonly chosen: string | null;
   readonly order: readonly OrderStep[];
   readonly loads: Loads;
+  /** The tank in small, in the order of mixing. */
   readonly jar: readonly JarAmount[];
+  /** What the jar holds when it is full [L]. */
+  readonly jarVolume_L: number;
   readonly cautions: readonly Caution[];
   readonly differences: readonly OrderDifferenceShown[];
   readonly sprayer: readonly Remark[];

@@ -1,9 +1,11 @@
 import { drawProgramme } from "./bands/programme-draws.ts";
+import type { Effort } from "./bands/calibrate.ts";
 import type { DrawSetting, ProgrammeDraws } from "./bands/programme-draws.ts";
 import { RATE_FACTOR } from "./bands/model-uncertainty.ts";
 import { byClock, clockRange } from "./clock.ts";
 import { DRYING_STOPS } from "./chemistry.ts";
 import type { Chemistry } from "./chemistry.ts";
+import { airedIron } from "./iron-air.ts";
 import { dryingEnd, leafPaths } from "./leaf.ts";
 import type { LeafPaths } from "./leaf.ts";
 import { sharesOf } from "./shares.ts";
@@ -21,6 +23,7 @@ import type {
   SolidAmount,
   TankState,
 } from "./types.ts";
+import { metalOf } from "../chem/index.ts";
 import type { DryDownStep, Equilibrium } from "../chem/index.ts";
 import { quantileOf } from "../numerics/index.ts";
 
@@ -47,11 +50,13 @@ export interface TankVerdict {
  * Works out the three answers for every active of a tank; `rulesFor` adds what is published about each.
  *
  * @param drawn draws to give each answer its range; null for central answers only
+ * @param effort that goes into the ranges
  */
 export function judgeTank(
   tank: Tank,
   chemistry: Chemistry,
   drawn: DrawSetting | null,
+  effort: Effort,
   holdingTime_h: number | null,
   rulesFor: (active: TankActive, state: TankState) => readonly RuleVerdict[],
 ): Computed<TankVerdict> {
@@ -60,12 +65,12 @@ export function judgeTank(
   const dried = leafPaths(tank, chemistry, DRYING_STOPS);
   if (!dried.ok) return dried;
   const paths = dried.value;
-  const state = tankState(solved.value);
+  const state = tankState(tank, solved.value);
   const components = judgedComponents(tank);
   let draws: ProgrammeDraws | null = null;
   if (drawn !== null && components.length > 0) {
     const central = { answer: solved.value, paths };
-    const carried = drawProgramme(tank, central, components, drawn, chemistry, "corrected");
+    const carried = drawProgramme(tank, central, components, drawn, chemistry, effort);
     if (!carried.ok) return carried;
     draws = carried.value;
   }
@@ -205,12 +210,14 @@ export function leastFree(
   return { ok: true, value: Math.min(...shares) };
 }
 
-function tankState(equilibrium: Equilibrium): TankState {
+function tankState(tank: Tank, equilibrium: Equilibrium): TankState {
+  const pH = equilibrium.pH ?? Number.NaN;
   return {
-    pH: equilibrium.pH ?? Number.NaN,
+    pH,
     ionicStrength_molPerL: equilibrium.ionicStrength_molPerL,
     solids: solidsOf(equilibrium),
     extrapolated: equilibrium.extrapolated,
+    ferrousIron: airedIron(tank, pH),
   };
 }
 
@@ -239,8 +246,9 @@ const COMPUTED: Evidence = "computed";
 
 function tankShare(active: TankActive, equilibrium: Equilibrium): Share {
   const { known, why } = bindingWhy(active);
-  if (!known) return { free: null, low: null, high: null, heldBy: {}, evidence: COMPUTED, why };
-  return { ...sharesOf(equilibrium, active.component ?? ""), low: null, high: null, evidence: COMPUTED, why };
+  const range = { low: null, high: null };
+  if (!known) return { free: null, ...range, heldBy: {}, ownAcid: null, evidence: COMPUTED, why };
+  return { ...sharesOf(equilibrium, active.component ?? ""), ...range, evidence: COMPUTED, why };
 }
 
 function leafShare(active: TankActive, paths: LeafPaths): LeafShare {
@@ -254,6 +262,7 @@ function leafShare(active: TankActive, paths: LeafPaths): LeafShare {
     low: null,
     high: null,
     heldBy: end?.heldBy ?? {},
+    ownAcid: end?.ownAcid ?? null,
     evidence: COMPUTED,
     why,
     withoutSolid: sharesAt(paths.never.steps.at(-1)),
@@ -267,7 +276,8 @@ function holdsInSolid(step: DryDownStep | undefined, component: string): boolean
   if (step === undefined) return false;
   const { system, solids } = step.equilibrium;
   return system.definition.solids.some(
-    (solid, i) => (solids[i] ?? 0) > 0 && (solid.formation[component] ?? 0) > 0,
+    (solid, i) =>
+      (solids[i] ?? 0) > 0 && (solid.formation[component] ?? 0) > 0 && metalOf(solid.formation) !== null,
   );
 }
 

@@ -2,6 +2,7 @@ import { HardstandError, MOLAR_MASSES } from "../units/index.ts";
 import { alkalinityOf_eqPerL, blendWaters } from "../water/index.ts";
 import type { Water } from "../water/index.ts";
 import { settledDraws } from "./bands/programme-draws.ts";
+import { ferrousHalfLife_h, OXIDATION_SOURCE } from "./iron-air.ts";
 import { draftOf } from "./programmes.ts";
 import type { Draft, Setting } from "./programmes.ts";
 import type { Remark } from "./types.ts";
@@ -10,29 +11,8 @@ import type { Computed } from "./verdict.ts";
 /** Iron taken to be left after airing and settling, without a filter [mg/L]. Common practice, no published source. */
 export const IRON_LEFT_MG_PER_L = 0.3;
 
-/**
- * Rate of iron(II) with air at 20.5 °C: −d[Fe(II)]/dt = k·[Fe(II)]·[OH−]²·p(O2), k = 8.0e13 L²/(mol²·atm·min).
- * Source: Stumm and Lee (1961), from memory; they give ± 2.5e13, and a factor of ten for 15 °C at constant pH.
- */
-const OXIDATION = {
-  k_L2PerMol2AtmMin: 8.0e13,
-  temperature_C: 20.5,
-  tenfoldOver_C: 15,
-  pKw: 14.15,
-  source: "stumm-lee-1961",
-} as const;
-/** Partial pressure of oxygen in air [atm]. */
-const OXYGEN_ATM = 0.21;
 /** Half-lives until under a hundredth of the iron(II) is left. */
 const HALF_LIVES = 7;
-
-/** Half-life of iron(II) in water stirred with air [h], by Stumm and Lee's rate law. */
-export function ferrousHalfLife_h(pH: number, temperature_C: number): number {
-  const hydroxide_molPerL = 10 ** (pH - OXIDATION.pKw);
-  const atReference_perMin = OXIDATION.k_L2PerMol2AtmMin * OXYGEN_ATM * hydroxide_molPerL ** 2;
-  const warmth = 10 ** ((temperature_C - OXIDATION.temperature_C) / OXIDATION.tenfoldOver_C);
-  return Math.LN2 / (atReference_perMin * warmth) / 60;
-}
 
 /** Iron of a water [mg/L], both forms. */
 function iron_mgPerL(water: Water): number {
@@ -98,7 +78,7 @@ function remarksOn(before_mgPerL: number, hours: number, pH: number): readonly R
       code: "iron-time",
       text: `Iron(II) needs about ${hoursText(hours)} of air at pH ${pH.toFixed(1)}, then time to sink.`,
       evidence: "computed",
-      source: OXIDATION.source,
+      source: OXIDATION_SOURCE,
     },
   ];
 }

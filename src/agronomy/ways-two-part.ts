@@ -27,11 +27,11 @@ const MOST_PARTNERS = 2;
  * meets the aim. Only where the pair beats both alone: it meets the aim and neither does, or it costs less than each
  * that does. Without prices no saving is claimed.
  */
-export function twoParts(setting: Setting, singles: readonly Single[]): readonly Computed<Draft | null>[] {
+export function* twoParts(setting: Setting, singles: readonly Single[]): Generator<Computed<Draft | null>> {
   const open = singles.filter(({ programme }) => !programme.blocked);
   const sulfate = open.find(({ candidate }) => candidate.record.id === AMMONIUM_SULFATE);
-  if (sulfate === undefined) return [];
-  return partnersOf(open).map((partner) => pairOf(setting, sulfate, partner));
+  if (sulfate === undefined) return;
+  for (const partner of partnersOf(open)) yield pairOf(setting, sulfate, partner);
 }
 
 /** The best acidifiers and the best sequestrants: what meets the aim first, then the cheaper, then the smaller dose. */

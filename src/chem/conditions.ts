@@ -28,6 +28,8 @@ export interface Conditions {
   readonly start?: Equilibrium;
   /** Most Newton steps in all; default 2000. */
   readonly maxIterations?: number;
+  /** Largest mismatch left in a balance or mass action [ln]; default 1e-12. For answers of which few digits count. */
+  readonly tolerance?: number;
 }
 
 /** A solution at equilibrium. Arrays are in the order of the system's name lists and are the caller's own. */

@@ -221,12 +221,14 @@ export type SettleResult =
  *
  * @param conditions as at a factor of 1
  * @param waterActivity relative humidity of the air as a share; null keeps the factor
+ * @param nearEnough how near the water activity must come to it
  */
 export function settleNear(
   system: CompiledSystem,
   conditions: Conditions,
   near: number,
   waterActivity: number | null,
+  nearEnough = WATER_ACTIVITY_NEAR,
 ): SettleResult {
   let factor = near;
   let start = conditions.start;
@@ -243,7 +245,7 @@ export function settleNear(
     const { value } = result;
     if (waterActivity === null) return { ok: true, factor, equilibrium: value };
     if (value.waterActivity === null) return { ok: false, reason: "no-water-activity", detail: "" };
-    if (Math.abs(value.waterActivity - waterActivity) <= WATER_ACTIVITY_NEAR) {
+    if (Math.abs(value.waterActivity - waterActivity) <= nearEnough) {
       return { ok: true, factor, equilibrium: value };
     }
     const here = { lnFactor: Math.log(factor), dryness: Math.log(-Math.log(value.waterActivity)) };

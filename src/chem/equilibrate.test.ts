@@ -117,6 +117,15 @@ describe("equilibrate", () => {
     expect(first.value.solids[0]).toBeGreaterThan(0);
   });
 
+  it("stops at the tolerance asked for, and is no further than that from the answer", () => {
+    const conditions: Conditions = { totals_molPerL: totals, electroneutral: "H+", activity: davies() };
+    const full = solve(carbonate, conditions);
+    const rough = solve(carbonate, { ...conditions, tolerance: 1e-3 });
+    expect(rough.iterations).toBeLessThan(full.iterations);
+    expect(rough.residual).toBeLessThan(1e-3);
+    expect(Math.abs(rough.pH! - full.pH!)).toBeLessThan(1e-3);
+  });
+
   it("takes constants from the conditions", () => {
     const conditions: Conditions = { totals_molPerL: totals, activity: idealActivity, solids: [] };
     const weak = solve(carbonate, { ...conditions, logK: { CaCO3: -50 } });

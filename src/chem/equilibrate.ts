@@ -6,6 +6,7 @@ import { applyInteractions, createInteractionState, evaluateInteractions } from 
 import { createInteractionNewton } from "./newton-interaction.ts";
 import type { InteractionNewton } from "./newton-interaction.ts";
 import { setActivity } from "./newton-coupled.ts";
+import { TIGHT } from "./newton.ts";
 import { prepare } from "./prepare.ts";
 import { readEquilibrium } from "./read-equilibrium.ts";
 import type { SolidsStatus } from "./solid-set.ts";
@@ -15,6 +16,8 @@ import { chooseBasis, recoverActivities } from "./working-basis.ts";
 import type { Workspace } from "./workspace.ts";
 
 const DEFAULT_ITERATIONS = 2000;
+/** Newton steps allowed to the many solves of one bracket, unless the conditions say how many in all. */
+const BRACKET_ITERATIONS = 20000;
 /** Newton steps per candidate solid, and one more, after which a warm start gives way to a cold one. */
 const WARM_ITERATIONS = 25;
 
@@ -48,6 +51,8 @@ export function equilibrate(system: CompiledSystem, conditions: Conditions): Equ
   const task = solveTask(system, conditions.activity);
   const limit = conditions.maxIterations ?? DEFAULT_ITERATIONS;
   w.iterations = 0;
+  w.bracketIterations = conditions.maxIterations ?? BRACKET_ITERATIONS;
+  w.tolerance = conditions.tolerance ?? TIGHT;
   w.troubleAt = -1;
   let status: SolidsStatus | null = null;
   if (conditions.start !== undefined && loadStart(system, conditions.start, task)) {

@@ -1,4 +1,4 @@
-import { ACCEPTABLE, evaluate, newtonFixed, TIGHT } from "./newton.ts";
+import { ACCEPTABLE, evaluate, newtonFixed } from "./newton.ts";
 import type { SolveStatus } from "./newton.ts";
 import {
   chooseActive,
@@ -161,8 +161,8 @@ export function relaxInteractions<S extends SolidsStatus>(
 
 /** Equilibrium with the present set of solids: Newton, and where it stalls the relaxed iteration until it is near. */
 export function solveSetInteraction(w: Workspace, k: InteractionNewton): SolveStatus {
-  const status = newtonInteraction(w, k, TIGHT);
+  const status = newtonInteraction(w, k, w.tolerance);
   if (status !== "stalled") return status;
-  const near = relaxInteractions(w, k, () => newtonFixed(w, TIGHT), NEAR);
-  return near === "converged" ? newtonInteraction(w, k, TIGHT) : near;
+  const near = relaxInteractions(w, k, () => newtonFixed(w, w.tolerance), NEAR);
+  return near === "converged" ? newtonInteraction(w, k, w.tolerance) : near;
 }

@@ -1,7 +1,7 @@
 import { findRoot } from "../numerics/index.ts";
 import type { ActivityModel } from "./activity.ts";
 import { coordinatePasses } from "./coordinate-passes.ts";
-import { ACCEPTABLE, evaluate, newtonFixed, TIGHT } from "./newton.ts";
+import { ACCEPTABLE, evaluate, newtonFixed } from "./newton.ts";
 import type { SolveStatus } from "./newton.ts";
 import { ionicStrengthOf, newtonCoupled, setActivity, setIonicStrength } from "./newton-coupled.ts";
 import { relaxInteractions, solveSetInteraction } from "./newton-interaction.ts";
@@ -31,9 +31,6 @@ const ABSURD = 1e4;
 const UNSTABLE = 1e-9;
 /** Scaled residual at which a solution is good enough to start another model from. */
 const ROUGH = 1e-2;
-/** Newton steps allowed to the many solves of one bracket. */
-const BRACKET_ITERATIONS = 20000;
-
 /** Solves from scratch, with no solid present at first. */
 export function solveCold(task: SolveTask): SolidsStatus {
   const { w } = task;
@@ -52,13 +49,13 @@ export function solveCold(task: SolveTask): SolidsStatus {
 export function solveFromHere(task: SolveTask): SolidsStatus {
   const { w, model, interactions } = task;
   if (interactions !== null) return solveInteractions(w, interactions);
-  if (model.ideal || !isCharged(w)) return settleSolids(w, () => newtonFixed(w, TIGHT));
+  if (model.ideal || !isCharged(w)) return settleSolids(w, () => newtonFixed(w, w.tolerance));
   const status = settleSolids(w, () => solveSetCoupled(task));
   if (status !== "cycled" && status !== "stalled") return status;
   // With activity coefficients that follow the solids a set may come back; at a fixed ionic strength it cannot.
   w.present.fill(0, 0, w.q);
   w.amount.fill(0, 0, w.q);
-  return bracketIonicStrength(task, () => settleSolids(w, () => newtonFixed(w, TIGHT)));
+  return bracketIonicStrength(task, () => settleSolids(w, () => newtonFixed(w, w.tolerance)));
 }
 
 /** A rough solution by the start model, its ionic strength brought up to date once. */
@@ -78,8 +75,8 @@ function solveInteractions(w: Workspace, interactions: InteractionNewton): Solid
   if (status !== "cycled" && status !== "stalled" && status !== "converged") return status;
   // As with Davies: a set of solids can come back only while the coefficients follow it.
   const allowed = w.maxIterations;
-  w.maxIterations = w.iterations + BRACKET_ITERATIONS;
-  const inner = (): SolidsStatus => settleSolids(w, () => newtonFixed(w, TIGHT));
+  w.maxIterations = w.iterations + w.bracketIterations;
+  const inner = (): SolidsStatus => settleSolids(w, () => newtonFixed(w, w.tolerance));
   const relaxed = relaxInteractions(w, interactions, inner, ACCEPTABLE);
   w.maxIterations = allowed;
   return relaxed === "converged" && w.lnWater > UNSTABLE ? "unstable" : relaxed;
@@ -87,9 +84,9 @@ function solveInteractions(w: Workspace, interactions: InteractionNewton): Solid
 
 function solveSetCoupled(task: SolveTask): SolveStatus {
   const { w, model, speciesNames } = task;
-  const status = newtonCoupled(w, model, speciesNames, TIGHT);
+  const status = newtonCoupled(w, model, speciesNames, w.tolerance);
   if (status !== "stalled") return status;
-  return bracketIonicStrength(task, () => newtonFixed(w, TIGHT));
+  return bracketIonicStrength(task, () => newtonFixed(w, w.tolerance));
 }
 
 function isCharged(w: Workspace): boolean {
@@ -142,7 +139,7 @@ function bracketIonicStrength<S extends SolidsStatus>(task: SolveTask, inner: ()
     return ionicStrengthOf(w) - I;
   };
   const allowed = w.maxIterations;
-  w.maxIterations = w.iterations + BRACKET_ITERATIONS;
+  w.maxIterations = w.iterations + w.bracketIterations;
   let low = 0;
   let gap = excess(low);
   let high = Math.min(gap, 1e-3);

@@ -90,6 +90,10 @@ export interface Workspace {
   /** ln activity per label. */
   readonly lnActivity: Float64Array;
   iterations: number;
+  /** Newton steps allowed to the many solves of one bracket. */
+  bracketIterations: number;
+  /** Largest mismatch left [ln]. */
+  tolerance: number;
   maxIterations: number;
   lastResidual: number;
   /** Where the last solve met its end, for the report: a label that depends on others, or a basis member; else -1. */
@@ -172,6 +176,8 @@ export function createWorkspace(
     saturation: perSolid(),
     lnActivity: perLabel(),
     iterations: 0,
+    bracketIterations: 0,
+    tolerance: 0,
     maxIterations: 0,
     lastResidual: 0,
     troubleAt: -1,

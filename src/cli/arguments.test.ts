@@ -24,18 +24,29 @@ test("each command is understood", () => {
     kind: "plan",
     job: "job.yaml",
     form: { as: "text" },
+    language: "en-GB",
     strict: false,
   });
   expect(readArguments(["plan", "--json", "--strict", "-"])).toEqual({
     kind: "plan",
     job: "-",
     form: { as: "json" },
+    language: "en-GB",
     strict: true,
   });
   expect(readArguments(["plan", "job.yaml", "--card"])).toMatchObject({ form: { as: "card" } });
   expect(readArguments(["plan", "job.yaml", "--html=out.html"])).toMatchObject({
-    form: { as: "html", file: "out.html" },
+    form: { as: "html", file: "out.html", part: "all" },
   });
+  expect(readArguments(["plan", "job.yaml", "--report", "--html", "out.html"])).toMatchObject({
+    form: { as: "html", file: "out.html", part: "report" },
+  });
+  expect(readArguments(["plan", "job.yaml", "--pdf", "out.pdf"])).toMatchObject({
+    form: { as: "pdf", file: "out.pdf", part: "all", paper: "A4" },
+  });
+  expect(
+    readArguments(["plan", "job.yaml", "--card", "--pdf", "out.pdf", "--paper", "letter"]),
+  ).toMatchObject({ form: { as: "pdf", file: "out.pdf", part: "card", paper: "Letter" } });
   expect(readArguments(["flasks", "demo.yaml", "--svg", "x.svg"])).toEqual({
     kind: "flasks",
     demo: "demo.yaml",
@@ -70,7 +81,12 @@ test.each([
   [["serve", "--port", "eighty"], "expected a whole number"],
   [["serve", "--port", "70000"], "expected a whole number"],
   [["serve", "file"], "takes no file"],
-  [["plan", "a.yaml", "--pdf", "a.pdf"], "not in this version yet"],
+  [["plan", "a.yaml", "--pdf"], "“--pdf” needs the name of a file"],
+  [["plan", "a.yaml", "--pdf", "a.pdf", "--html", "a.html"], "One form at a time"],
+  [["plan", "a.yaml", "--card", "--report", "--pdf", "a.pdf"], "what you get without either"],
+  [["plan", "a.yaml", "--report"], "goes with --html FILE or --pdf FILE"],
+  [["plan", "a.yaml", "--pdf", "a.pdf", "--paper", "A5"], "expected A4 or Letter"],
+  [["plan", "a.yaml", "--paper", "A4"], "goes with --pdf FILE"],
   [["flasks"], "hardstand flasks demo.yaml"],
   [["flasks", "demo.yaml", "--card"], "“flasks” takes no --card"],
   [["flasks", "demo.yaml", "--svg"], "“--svg” needs the name of a file"],

@@ -1,11 +1,20 @@
 import { parseArgs } from "node:util";
+import type { Paper, PlanPart } from "../report/index.ts";
 import { nearestName } from "../units/index.ts";
+import { LANGUAGE_TAGS, isLanguageTag } from "../words/index.ts";
+import type { LanguageTag } from "../words/index.ts";
 
 /** What the command line was asked to do. */
 export type Request =
   | { readonly kind: "help" }
   | { readonly kind: "version" }
-  | { readonly kind: "plan"; readonly job: string; readonly form: PlanForm; readonly strict: boolean }
+  | {
+      readonly kind: "plan";
+      readonly job: string;
+      readonly form: PlanForm;
+      readonly strict: boolean;
+      readonly language: LanguageTag;
+    }
   | { readonly kind: "water"; readonly job: string; readonly json: boolean; readonly strict: boolean }
   | { readonly kind: "complaint"; readonly record: string; readonly form: ComplaintForm }
   | { readonly kind: "sheet"; readonly file: string; readonly json: boolean }
@@ -19,29 +28,37 @@ export type PlanForm =
   | { readonly as: "text" }
   | { readonly as: "json" }
   | { readonly as: "card" }
-  | { readonly as: "html"; readonly file: string };
+  | { readonly as: "html"; readonly file: string; readonly part: PlanPart }
+  | { readonly as: "pdf"; readonly file: string; readonly part: PlanPart; readonly paper: PdfPaper };
+
+/** Paper a PDF is made for. */
+export type PdfPaper = Exclude<Paper, "auto">;
 
 /** How a demonstration is given. */
 export type FlasksForm =
   { readonly as: "text" } | { readonly as: "json" } | { readonly as: "html" | "svg"; readonly file: string };
 
 /** How the answer to a complaint is given. */
-export type ComplaintForm = Exclude<PlanForm, { readonly as: "card" }>;
+export type ComplaintForm =
+  { readonly as: "text" } | { readonly as: "json" } | { readonly as: "html"; readonly file: string };
 
 const COMMANDS = ["plan", "water", "complaint", "sheet", "speciate", "flasks", "serve"];
 const OPTIONS = {
   json: { type: "boolean" },
   card: { type: "boolean" },
+  report: { type: "boolean" },
   html: { type: "string" },
   svg: { type: "string" },
   pdf: { type: "string" },
+  paper: { type: "string" },
   port: { type: "string" },
+  language: { type: "string" },
   strict: { type: "boolean" },
   version: { type: "boolean" },
 } as const;
 /** Options each command takes. */
 const TAKES: Readonly<Record<string, readonly string[]>> = {
-  plan: ["json", "card", "html", "strict"],
+  plan: ["json", "card", "report", "html", "pdf", "paper", "language", "strict"],
   water: ["json", "strict"],
   complaint: ["json", "html"],
   sheet: ["json"],
@@ -49,6 +66,8 @@ const TAKES: Readonly<Record<string, readonly string[]>> = {
   flasks: ["json", "html", "svg", "strict"],
   serve: ["port"],
 };
+
+const PAPERS: readonly PdfPaper[] = ["A4", "Letter"];
 
 /** Name of a file shown in the example of a command; a job where it is not here. */
 const EXAMPLE_FILES: Readonly<Record<string, string>> = {
@@ -83,9 +102,6 @@ export function readArguments(argv: readonly string[]): Request {
   if (command === undefined) return wrong(`No command given. Known commands: ${COMMANDS.join(", ")}.`);
   const takes = TAKES[command];
   if (takes === undefined) return wrong(commandMessage(command));
-  if (values.pdf !== undefined) {
-    return wrong("“--pdf” is not in this version yet. Use --html FILE and print that page to a PDF.");
-  }
   const strange = Object.keys(values).find((name) => !takes.includes(name));
   if (strange !== undefined) {
     return wrong(
@@ -137,26 +153,51 @@ function flasksRequest(
 }
 
 function oneForm(forms: readonly string[]): Request {
-  return wrong(`One form at a time: received ${forms.map((one) => `--${one}`).join(" and ")}.`);
+  return wrong(oneFormText(forms));
 }
 
-function planRequest(
-  job: string,
-  values: { readonly json?: boolean; readonly card?: boolean; readonly html?: string },
-  strict: boolean,
-): Request {
-  const forms = (["json", "card", "html"] as const).filter((name) => values[name] !== undefined);
-  if (forms.length > 1) return oneForm(forms);
-  if (values.html !== undefined) {
-    if (values.html === "") return wrong("“--html” needs the name of a file to write.");
-    return { kind: "plan", job, form: { as: "html", file: values.html }, strict };
-  }
-  return {
-    kind: "plan",
-    job,
-    form: { as: values.json === true ? "json" : values.card === true ? "card" : "text" },
-    strict,
-  };
+function oneFormText(forms: readonly string[]): string {
+  return `One form at a time: received ${forms.map((one) => `--${one}`).join(" and ")}.`;
+}
+
+interface PlanValues {
+  readonly json?: boolean;
+  readonly card?: boolean;
+  readonly report?: boolean;
+  readonly html?: string;
+  readonly pdf?: string;
+  readonly paper?: string;
+  readonly language?: string;
+}
+
+function planRequest(job: string, values: PlanValues, strict: boolean): Request {
+  const language = values.language ?? "en-GB";
+  if (!isLanguageTag(language)) return wrong(languageMessage(language));
+  if (values.json !== undefined && values.language !== undefined)
+    return wrong("“--json” is the same in every language: leave --language out.");
+  const form = planForm(values);
+  return typeof form === "string" ? wrong(form) : { kind: "plan", job, form, strict, language };
+}
+
+/** The form of a plan, or what is wrong with what was asked for. */
+function planForm(values: PlanValues): PlanForm | string {
+  const forms = (["json", "html", "pdf"] as const).filter((name) => values[name] !== undefined);
+  if (forms.length > 1) return oneFormText(forms);
+  const parts = (["card", "report"] as const).filter((name) => values[name] === true);
+  if (parts.length > 1) return "“--card” and “--report” together are what you get without either.";
+  const [part] = parts;
+  const [as] = forms;
+  if (values.paper !== undefined && as !== "pdf") return "“--paper” goes with --pdf FILE.";
+  if (as === undefined && part === "report") return "“--report” goes with --html FILE or --pdf FILE.";
+  if (as === undefined) return { as: part === "card" ? "card" : "text" };
+  if (as === "json") return part === undefined ? { as } : oneFormText([as, part]);
+  const file = values[as];
+  if (file === undefined || file === "") return `“--${as}” needs the name of a file to write.`;
+  const chosen = { file, part: part ?? "all" } as const;
+  if (as === "html") return { as, ...chosen };
+  const paper = PAPERS.find((one) => one.toLowerCase() === (values.paper ?? "A4").toLowerCase());
+  if (paper === undefined) return `“--paper” received ${values.paper ?? ""}; expected A4 or Letter.`;
+  return { as, ...chosen, paper };
 }
 
 function serveRequest(port: string | undefined): Request {
@@ -167,6 +208,10 @@ function serveRequest(port: string | undefined): Request {
   return { kind: "serve", port: Number(port) };
 }
 
+function languageMessage(language: string): string {
+  return `“--language” received ${language}; expected one of ${LANGUAGE_TAGS.join(", ")}.`;
+}
+
 function commandMessage(command: string): string {
   const near = nearestName(command, COMMANDS);
   const hint = near === null ? "" : ` Did you mean “${near}”?`;
@@ -174,7 +219,7 @@ function commandMessage(command: string): string {
 }
 
 function optionMessage(error: unknown, argv: readonly string[]): string {
-  const known = Object.keys(OPTIONS).filter((name) => name !== "pdf");
+  const known = Object.keys(OPTIONS);
   const code = error instanceof Error && "code" in error ? error.code : "";
   if (code === "ERR_PARSE_ARGS_UNKNOWN_OPTION") {
     const typed = argv.find((word) => word.startsWith("-") && word !== "-" && !isKnownOption(word)) ?? "";
@@ -186,6 +231,8 @@ function optionMessage(error: unknown, argv: readonly string[]): string {
   const option = /'(?:-\w, )?--(\w+)/.exec(said)?.[1];
   if (option === "html" || option === "svg" || option === "pdf")
     return `“--${option}” needs the name of a file to write.`;
+  if (option === "language") return `“--language” needs one of ${LANGUAGE_TAGS.join(", ")}.`;
+  if (option === "paper") return "“--paper” needs A4 or Letter.";
   if (option === "port") return "“--port” needs a whole number from 0 to 65535.";
   return option === undefined ? said : `“--${option}” takes no value.`;
 }

@@ -16,6 +16,7 @@ function ioWith(files: Readonly<Record<string, BytesRead | Error>>): CliIo {
     },
     writeFile: () => Promise.resolve(),
     today: () => "2026-01-01",
+    findPrinter: () => null,
     serve: () => Promise.resolve(),
   };
 }

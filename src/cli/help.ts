@@ -5,7 +5,8 @@ Examples
   hardstand plan job.yaml                   the whole job, in words
   hardstand plan job.yaml --json            the same as data
   hardstand plan job.yaml --card            the fill card as text
-  hardstand plan job.yaml --html plan.html  a report to print or pass on
+  hardstand plan job.yaml --html plan.html  card and report in one file, to pass on
+  hardstand plan job.yaml --pdf plan.pdf    the same to print, on A4 or --paper Letter
   hardstand water job.yaml                  the water test alone, checked and completed
   hardstand complaint record.yaml           what the water could have taken of a failed dose
   hardstand sheet report.csv                what a laboratory sheet says, as readings
@@ -28,10 +29,15 @@ Commands
 
 Options
   --json          data on standard output
-  --card          the fill card as plain text (plan)
-  --html FILE     a report in one HTML file (plan, complaint), or the script (flasks)
+  --card          the fill card as plain text (plan); with --html or --pdf the card alone
+  --report        with --html or --pdf: the report alone (plan)
+  --html FILE     card and report in one HTML file (plan), the answer (complaint),
+                  or the script (flasks)
+  --pdf FILE      card and report as a PDF, printed by an installed browser (plan)
+  --paper SIZE    A4 (if left out) or Letter, for the PDF
   --svg FILE      the flasks drawn side by side (flasks)
   --port N        port of the page (serve)
+  --language TAG  words, numbers and dates of the result: en-GB, en-US, de, fr, es (plan)
   --strict        leave with 4 when a figure lies outside the range it was fitted to
   -h, --help      this text
   --version       version of the program and of its data

@@ -1,7 +1,9 @@
 import { open, writeFile } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
+import { installedBrowser } from "../../scripts/installed-browser.mjs";
 import { servePage } from "../server/index.ts";
-import type { BytesRead, CliIo } from "./io.ts";
+import type { BytesRead, CliIo, PdfPrinter } from "./io.ts";
+import { printPdf } from "./print-pdf.ts";
 import { runCli } from "./run.ts";
 
 const DEFAULT_PORT = 4173;
@@ -54,12 +56,18 @@ function today(): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
+function findPrinter(): PdfPrinter | null {
+  const browser = installedBrowser();
+  return browser === null ? null : { name: browser, print: (html) => printPdf(browser, html) };
+}
+
 const io: CliIo = {
   stdout: (text) => void process.stdout.write(text),
   stderr: (text) => void process.stderr.write(text),
   readStdin,
   readFile,
-  writeFile: (path, text) => writeFile(path, text, "utf8"),
+  writeFile: (path, contents) => writeFile(path, contents),
+  findPrinter,
   today,
   serve,
 };

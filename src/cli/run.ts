@@ -33,7 +33,7 @@ export async function runCli(argv: readonly string[], io: CliIo): Promise<number
       io.stderr(`${request.message}\nhardstand --help shows how it is used.\n`);
       return EXIT.badInput;
     case "plan":
-      return planCommand(request.job, request.form, request.strict, io);
+      return planCommand(request.job, request, io);
     case "water":
       return waterCommand(request.job, request.json, request.strict, io);
     case "complaint":

@@ -24,6 +24,7 @@ async function sheet(bytes: Uint8Array | Error, ...more: readonly string[]): Pro
         : Promise.resolve({ bytes: bytes.subarray(0, most), more: bytes.length > most }),
     writeFile: never,
     today: never,
+    findPrinter: () => null,
     serve: never,
   };
   const code = await runCli(["sheet", "report.csv", ...more], io);

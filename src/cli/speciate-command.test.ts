@@ -16,6 +16,7 @@ async function speciate(
       Promise.resolve({ bytes: new TextEncoder().encode(JSON.stringify(document)), more: false }),
     writeFile: () => Promise.reject(new Error("not used")),
     today: () => "2026-01-01",
+    findPrinter: () => null,
     serve: () => Promise.reject(new Error("not used")),
   };
   const code = await speciateCommand("case.json", true, io);

@@ -1,43 +1,53 @@
+import { ENGLISH, fill } from "../words/index.ts";
+import type { Language } from "../words/index.ts";
 import type { CardStep, FillCard } from "./card.ts";
+import { evidenceMark } from "./sentences.ts";
 
 const WIDTH = 78;
 
-/** The fill card as plain text, at most 78 signs wide. */
-export function cardText(card: FillCard): string {
+/** The fill card as plain text, at most 78 signs wide. @param language the one the card was made in */
+export function cardText(card: FillCard, language: Language = ENGLISH): string {
+  const words = language.words.card;
   const { full, last, count } = card.loads;
   const lines: string[] = [card.title, "=".repeat(Math.min(WIDTH, card.title.length))];
-  lines.push(...wrap(`Water: ${card.sample}`), ...wrap(`Fill: ${card.programme}, ${card.waterVolume}`));
+  lines.push(
+    ...wrap(`${words.water}: ${card.sample}`),
+    ...wrap(`${words.fill}: ${card.programme}, ${card.waterVolume}`),
+  );
   if (card.result !== null) lines.push(...wrap(card.result));
-  lines.push(`Printed: ${card.date}`);
-  lines.push(`Loads: ${count}. Full load ${full.volume} for ${full.area}.`);
-  if (last !== null) lines.push(`Last load ${last.volume} for ${last.area}.`);
-  for (const warning of card.warnings) lines.push("", ...wrap(`! ${warning}`, "  "));
+  lines.push(`${words.printed}: ${card.date}`, fill(words.loadCount, { count, ...full }));
+  if (last !== null) lines.push(fill(words.lastLoadLine, { ...last }));
+  for (const warning of card.warnings) lines.push("", ...wrap(`! ${warning.text}`, "  "));
   if (card.before.length > 0) {
-    lines.push("", "Before you start");
-    for (const caution of card.before) lines.push(...wrap(`! ${caution}`, "  "));
+    lines.push("", words.beforeYouStart);
+    for (const caution of card.before) lines.push(...wrap(`! ${caution.text}`, "  "));
   }
   lines.push("");
-  for (const step of card.steps) lines.push(...stepLines(step));
+  for (const step of card.steps) lines.push(...stepLines(step, words));
   lines.push(
     "",
     ...wrap(card.check),
-    ...wrap(`${card.redo.text} [${card.redo.evidence}]`),
+    ...wrap(`${card.redo.text} ${evidenceMark(card.redo.evidence, language)}`),
     ...wrap(card.footer),
     "",
   );
   return lines.join("\n");
 }
 
-function stepLines(step: CardStep): string[] {
+function stepLines(step: CardStep, words: Language["words"]["card"]): string[] {
   const number = String(step.number).padStart(2);
   const lines = step.pause
-    ? ["-".repeat(WIDTH), ...wrap(`[ ] ${number}. PAUSE. ${step.what}`, "        ")]
-    : wrap(`[ ] ${number}. ${step.what}`, "        ");
+    ? [
+        "-".repeat(WIDTH),
+        ...wrap(`[ ] ${number}. ${words.pause.toUpperCase()} ${step.what.text}`, "        "),
+      ]
+    : wrap(`[ ] ${number}. ${step.what.text}`, "        ");
   if (step.amount !== null) {
-    const last = step.amount.last === null ? "" : `   last load ${step.amount.last}`;
-    lines.push(`        ${step.amount.label}: ${step.amount.full}${last}`);
+    const { label, full, last } = step.amount;
+    const lastLoad = last === null ? "" : `   ${fill(words.lastLoadAmount, { amount: last })}`;
+    lines.push(`        ${label}: ${full}${lastLoad}`);
   }
-  for (const caution of step.cautions) lines.push(...wrap(`        ! ${caution}`, "          "));
+  for (const caution of step.cautions) lines.push(...wrap(`        ! ${caution.text}`, "          "));
   if (step.pause) lines.push("-".repeat(WIDTH));
   return lines;
 }

@@ -1,5 +1,6 @@
 import type { Caution, Evidence, Load, OrderStep, Plan, Programme } from "../agronomy/index.ts";
-import { amountText, figure, pHText } from "./figures.ts";
+import { ENGLISH, fill } from "../words/index.ts";
+import type { Language, Said } from "../words/index.ts";
 import { doseText, leastFree } from "./sentences.ts";
 
 /** A change of the water beyond which the card no longer holds. Common practice, no published source. */
@@ -30,9 +31,9 @@ export interface CardAmount {
 /** One numbered line of the card. */
 export interface CardStep {
   readonly number: number;
-  readonly what: string;
+  readonly what: Said;
   readonly amount: CardAmount | null;
-  readonly cautions: readonly string[];
+  readonly cautions: readonly Said[];
   readonly pause: boolean;
   readonly evidence: Evidence;
 }
@@ -55,10 +56,10 @@ export interface FillCard {
   /** One line on what the chemistry gives; null when nothing was computed. */
   readonly result: string | null;
   /** Said at the top, in the band: no programme meets the aim, or a published rule blocks this one. */
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Said[];
   readonly loads: { readonly count: number; readonly full: CardLoad; readonly last: CardLoad | null };
   /** Cautions that belong to no single step, before the first one. */
-  readonly before: readonly string[];
+  readonly before: readonly Said[];
   readonly steps: readonly CardStep[];
   /** pH to be found in the full tank. */
   readonly check: string;
@@ -70,9 +71,12 @@ export interface FillCard {
  * The fill card of a plan.
  *
  * @param plan plan with at least one programme
+ * @param language of the card; what the data say in English alone stays so
  * @returns the card for the programme named in `facts`, else for the chosen one, else for the tank as planned
  */
-export function fillCard(plan: Plan, facts: CardFacts): FillCard {
+export function fillCard(plan: Plan, facts: CardFacts, language: Language = ENGLISH): FillCard {
+  const { figure, pHText, dayText } = language.figures;
+  const { card } = language.words;
   const wanted = facts.programme ?? plan.chosen;
   const programme =
     plan.programmes.find((one) => one.id === wanted) ??
@@ -80,77 +84,94 @@ export function fillCard(plan: Plan, facts: CardFacts): FillCard {
     null;
   const filling = programme?.filling ?? plan;
   const placed = new Set<string>();
-  const steps = filling.order.map((step) => cardStep(step, filling, placed));
-  const before = filling.cautions.filter((caution) => !placed.has(caution.id)).map((caution) => caution.text);
+  const steps = filling.order.map((step) => cardStep(step, filling, placed, language));
+  const before = filling.cautions
+    .filter((caution) => !placed.has(caution.id))
+    .map((caution) => language.phrases.say(caution.text));
   const { count, full, last } = filling.loads;
   return {
-    title: facts.title ?? mixTitle(plan),
-    sample: `${plan.water.source}${facts.sampled === null ? ", day of sampling not given" : `, sampled ${facts.sampled}`}`,
-    date: facts.date,
-    programme: programmeTitle(programme),
+    title: facts.title ?? mixTitle(plan, language),
+    sample: sampleText(plan.water.source, facts.sampled, language),
+    date: dayText(facts.date),
+    programme: programmeTitle(programme, language),
     waterVolume: programme === null ? "" : `${figure(programme.waterVolume_LPerHa)} L/ha`,
-    result: programme === null ? null : resultLine(programme),
-    warnings: warningsOf(plan, programme),
-    loads: { count, full: cardLoad(full), last: last === null ? null : cardLoad(last) },
+    result: programme === null ? null : resultLine(programme, language),
+    warnings: warningsOf(plan, programme, language),
+    loads: { count, full: cardLoad(full, language), last: last === null ? null : cardLoad(last, language) },
     before,
     steps,
-    check: `Expect pH ${pHText((programme?.tank ?? plan.tank).pH)} in the full tank.`,
+    check: fill(card.check, { pH: pHText((programme?.tank ?? plan.tank).pH) }),
     redo: {
-      text:
-        `Redo this card if pH differs from ${pHText(plan.water.pH)} by more than ${REDO_PH_STEPS}, or hardness from ` +
-        `${figure(plan.water.hardness_mgPerL_asCaCO3)} mg/L as CaCO3 by more than ${REDO_HARDNESS_PERCENT} %.`,
+      text: fill(card.redo, {
+        pH: pHText(plan.water.pH),
+        pHSteps: figure(REDO_PH_STEPS),
+        hardness: figure(plan.water.hardness_mgPerL_asCaCO3),
+        percent: figure(REDO_HARDNESS_PERCENT),
+      }),
       evidence: "common practice",
     },
-    footer: `Hardstand ${plan.versions.hardstand}, data ${plan.versions.data}. The label and local law come first.`,
+    footer: fill(card.footer, { version: plan.versions.hardstand, data: plan.versions.data }),
   };
 }
 
-function mixTitle(plan: Plan): string {
-  const names = [...new Set(plan.actives.map((active) => active.name))];
-  return `Fill card: ${names.join(" + ")}`;
+/** Where the water came from, with the day it was sampled or that it is not given. */
+export function sampleText(source: string, sampled: string | null, { words, figures }: Language): string {
+  return sampled === null
+    ? fill(words.card.sampleUndated, { source })
+    : fill(words.card.sampleDated, { source, date: figures.dayText(sampled) });
 }
 
-function programmeTitle(programme: Programme | null): string {
-  if (programme === null || programme.kind === "none") return "No conditioner";
-  if (programme.kind === "less water") return "Less water, no conditioner";
-  if (programme.parts.length === 0) return `${capitalised(programme.name)}; no conditioner`;
-  return `${programme.name}, ${doseText(programme)}`;
+function mixTitle(plan: Plan, { words, phrases }: Language): string {
+  const names = [...new Set(plan.actives.map((active) => phrases.name(active.name)))];
+  return fill(words.card.title, { mix: names.join(" + ") });
+}
+
+function programmeTitle(programme: Programme | null, language: Language): string {
+  const { card } = language.words;
+  if (programme === null || programme.kind === "none") return card.noConditioner;
+  if (programme.kind === "less water") return card.lessWater;
+  const way = language.phrases.name(programme.name);
+  if (programme.parts.length === 0) return fill(card.wayWithoutConditioner, { way: capitalised(way) });
+  return fill(card.wayWithDose, { way, dose: doseText(programme, language) });
 }
 
 function capitalised(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-function resultLine(programme: Programme): string | null {
+function resultLine(programme: Programme, { words, figures }: Language): string | null {
   const leaf = leastFree(programme.actives, "on the leaf");
   const tank = leastFree(programme.actives, "in the tank");
   if (leaf === null || tank === null) return null;
-  return `Least free: ${figure(100 * tank, 2)} in 100 in the tank, ${figure(100 * leaf, 2)} in 100 on the leaf.`;
+  return fill(words.card.result, {
+    tank: figures.figure(100 * tank, 2),
+    leaf: figures.figure(100 * leaf, 2),
+  });
 }
 
-function warningsOf(plan: Plan, programme: Programme | null): string[] {
-  if (programme === null) return ["No programme could be computed."];
-  const warnings: string[] = [];
+function warningsOf(plan: Plan, programme: Programme | null, { words, phrases }: Language): Said[] {
+  const own = (text: string): Said => ({ text, isEnglish: false });
+  if (programme === null) return [own(words.card.nothingComputed)];
+  const warnings: Said[] = [];
   if (programme.blocked) {
-    warnings.push(
-      ...programme.reasons.filter((reason) => reason.level === "block").map((reason) => reason.text),
-    );
+    const blocks = programme.reasons.filter((reason) => reason.level === "block");
+    warnings.push(...blocks.map((reason) => phrases.say(reason.text)));
   }
-  if (plan.chosen === null)
-    warnings.push("No programme meets the aim. This fills the tank named here all the same.");
-  else if (programme.meetsAim === false) warnings.push("This programme does not meet the aim.");
-  else if (programme.meetsAim === null) warnings.push("Whether this meets the aim is not known.");
+  if (plan.chosen === null) warnings.push(own(words.card.noneMeetsAim));
+  else if (programme.meetsAim === false) warnings.push(own(words.card.missesAim));
+  else if (programme.meetsAim === null) warnings.push(own(words.card.aimNotKnown));
   return warnings;
 }
 
-function cardLoad(load: Load): CardLoad {
-  return { volume: `${figure(load.volume_L)} L`, area: `${figure(load.area_ha)} ha` };
+function cardLoad(load: Load, { figures }: Language): CardLoad {
+  return { volume: `${figures.figure(load.volume_L)} L`, area: `${figures.figure(load.area_ha)} ha` };
 }
 
 function cardStep(
   step: OrderStep,
   filling: { readonly loads: Plan["loads"]; readonly cautions: readonly Caution[] },
   placed: Set<string>,
+  language: Language,
 ): CardStep {
   const cautions = filling.cautions.filter(
     (caution) => step.adds !== null && caution.about.includes(step.adds),
@@ -158,21 +179,21 @@ function cardStep(
   for (const caution of cautions) placed.add(caution.id);
   return {
     number: step.step,
-    what: step.what,
-    amount: step.adds === null ? null : amountOf(step.adds, filling.loads),
-    cautions: cautions.map((caution) => caution.text),
+    what: language.phrases.say(step.what),
+    amount: step.adds === null ? null : amountOf(step.adds, filling.loads, language),
+    cautions: cautions.map((caution) => language.phrases.say(caution.text)),
     pause: step.pause,
     evidence: step.evidence,
   };
 }
 
-function amountOf(product: string, loads: Plan["loads"]): CardAmount | null {
+function amountOf(product: string, loads: Plan["loads"], { figures, phrases }: Language): CardAmount | null {
   const full = loads.full.amounts.find((amount) => amount.product === product);
   if (full === undefined) return null;
   const last = loads.last?.amounts.find((amount) => amount.product === product) ?? null;
   return {
-    label: full.label,
-    full: amountText(full.amount, full.unit),
-    last: last === null ? null : amountText(last.amount, last.unit),
+    label: phrases.name(full.label),
+    full: figures.amountText(full.amount, full.unit),
+    last: last === null ? null : figures.amountText(last.amount, last.unit),
   };
 }

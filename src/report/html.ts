@@ -1,3 +1,6 @@
+import { messageParts } from "../words/index.ts";
+import type { Message, Said } from "../words/index.ts";
+
 /** Text made safe to stand in HTML, in an element or between the quotes of an attribute. */
 export function escapeHtml(text: string): string {
   return text
@@ -37,4 +40,20 @@ export const nothing: SafeHtml = { html: "" };
 /** HTML that was written by hand in this project, such as a style sheet. */
 export function trusted(text: string): SafeHtml {
   return { html: text };
+}
+
+/** A message with its holes filled by text, which is escaped, or by safe HTML. */
+export function filled<Name extends string>(
+  message: Message<Name>,
+  values: Readonly<Record<NoInfer<Name>, Piece>>,
+): SafeHtml {
+  const parts = messageParts(message).map((part) =>
+    pieceHtml("hole" in part ? values[part.hole] : part.text),
+  );
+  return { html: parts.join("") };
+}
+
+/** A text of the data; one that stayed English in another language is marked so, for those who listen. */
+export function said({ text, isEnglish }: Said): SafeHtml {
+  return isEnglish ? html`<span lang="en">${text}</span>` : html`${text}`;
 }

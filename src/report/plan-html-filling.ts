@@ -1,11 +1,12 @@
-import type { Plan } from "../agronomy/index.ts";
+import type { Filling } from "../agronomy/index.ts";
 import { amountText, figure } from "./figures.ts";
 import { html, nothing } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
+import { jarStart } from "./sentences.ts";
 import { mark } from "./html-mark.ts";
 
 /** How to fill: loads, order, where published orders differ, the sprayer, cautions and the jar test. */
-export function fillingSection(plan: Plan): SafeHtml {
+export function fillingSection(plan: Filling): SafeHtml {
   const { count, full, last } = plan.loads;
   const lastOf = (product: string): string => {
     const amount = last?.amounts.find((one) => one.product === product);
@@ -13,7 +14,7 @@ export function fillingSection(plan: Plan): SafeHtml {
   };
   return html`<section>
     <h2>Filling</h2>
-    <p>
+    <p class="lead">
       ${count} ${count === 1 ? "load" : "loads"}: full load ${figure(full.volume_L)} L for
       ${figure(full.area_ha)}
       ha${last === null ? "" : `, last load ${figure(last.volume_L)} L for ${figure(last.area_ha)} ha`}.
@@ -63,6 +64,7 @@ export function fillingSection(plan: Plan): SafeHtml {
       plan.jar.length === 0
         ? nothing
         : html`<h3>Jar test</h3>
+            <p>${jarStart(plan.jarVolume_L)}</p>
             <ul>
               ${plan.jar.map((one) => html`<li>${one.label}: ${amountText(one.amount, one.unit)}${[one.how, one.spoons].flatMap((way) => (way === null ? [] : [html` ${way}`]))}</li>`)}
             </ul>`

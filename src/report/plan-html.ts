@@ -1,10 +1,8 @@
 import type { ActiveVerdict, LeafShare, Plan, Programme, Share } from "../agronomy/index.ts";
-import type { CardFacts } from "./card.ts";
 import { figure, inHundred, pHText, perHundred } from "./figures.ts";
 import { html, nothing, trusted } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
 import { mark } from "./html-mark.ts";
-import { fillingSection } from "./plan-html-filling.ts";
 import {
   clockText,
   concentrationText,
@@ -13,45 +11,18 @@ import {
   heldList,
   heldValueText,
   leafEndsText,
+  ownAcidText,
   leastFree,
   programmeCostText,
   rangeText,
   standing,
 } from "./sentences.ts";
 import { uncertaintySentences } from "./uncertainty-words.ts";
+import { shareBars } from "./share-bars.ts";
 import { wordIssue } from "./wording.ts";
 
-/** The answer to a job as one self-contained HTML page, to read, print or pass on. All text is escaped. */
-export function planHtml(plan: Plan, facts: CardFacts): string {
-  const title = facts.title ?? `Spray water: ${plan.water.source}`;
-  const page = html`<!doctype html>
-    <html lang="en-GB">
-      <head>
-        <meta charset="utf-8" />
-        <meta name="viewport" content="width=device-width, initial-scale=1" />
-        <title>${title}</title>
-        <style>
-          ${trusted(STYLE)}
-        </style>
-      </head>
-      <body>
-        <main>
-          <header>
-            <h1>${title}</h1>
-            <p>
-              ${facts.date}. Water:
-              ${plan.water.source}${facts.sampled === null ? "" : `, sampled ${facts.sampled}`}.
-            </p>
-          </header>
-          ${waterSection(plan)} ${activesSection(plan)} ${programmesSection(plan)} ${uncertaintySection(plan)}
-          ${fillingSection(plan)} ${reasoningSection(plan)} ${sourcesSection(plan)}
-        </main>
-      </body>
-    </html> `;
-  return page.html;
-}
-
-function waterSection(plan: Plan): SafeHtml {
+/** The water as completed. */
+export function waterSection(plan: Plan): SafeHtml {
   const { water, tank } = plan;
   const ions = Object.entries(water.ions_molPerL).sort(([, a], [, b]) => b - a);
   const balance =
@@ -65,7 +36,7 @@ function waterSection(plan: Plan): SafeHtml {
       ${figure(water.alkalinity_mgPerL_asCaCO3)} mg/L as CaCO3, pH ${pHText(water.pH)}. Charge balance of the
       readings: ${balance}. Tank as planned: pH ${pHText(tank.pH)}. ${mark("computed")}
     </p>
-    <table>
+    <table class="narrow">
       <caption>
         Composition used, after completion
       </caption>
@@ -88,12 +59,15 @@ function waterSection(plan: Plan): SafeHtml {
   </section>`;
 }
 
-function activesSection(plan: Plan): SafeHtml {
-  const planned = plan.programmes.find((programme) => programme.kind === "none");
+/** The three answers for each active of a tank, with bars and in words. */
+export function activesSection(
+  heading: string,
+  { actives, drying }: Pick<Programme, "actives" | "drying">,
+): SafeHtml {
   return html`<section>
-    <h2>What this water does as planned, nothing added</h2>
-    ${plan.actives.map((active) => activeTable(active))}
-    ${planned === undefined ? "" : html`<p>${dryingText(planned.drying)} ${mark("computed")}</p>`}
+    <h2>${heading}</h2>
+    ${actives.map((active) => activeTable(active))}
+    <p>${dryingText(drying)} ${mark("computed")}</p>
   </section>`;
 }
 
@@ -103,29 +77,33 @@ function activeTable(active: ActiveVerdict): SafeHtml {
     (rule) =>
       html`<li>${LEVEL[rule.level]}: ${rule.text} ${against(rule.contradictedBy)}${mark(rule.evidence)}</li>`,
   );
-  return html`<h3>${active.name}, ${concentrationText(active)}</h3>
-    <table>
-      <caption>
-        Three answers for ${active.name}
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">Where</th>
-          <th scope="col">Free or intact</th>
-          <th scope="col">Range</th>
-          <th scope="col">What holds it, and why</th>
-        </tr>
-      </thead>
-      <tbody>
-        ${shareRow("In the tank", active.inTank, null)} ${shareRow("On the leaf", active.onLeaf, ends)}
-        <tr>
-          <th scope="row">By the clock</th>
-          <td>${active.byClock.intact === null ? "not known" : inHundred(active.byClock.intact)}</td>
-          <td>${rangeText(active.byClock.low, active.byClock.high)}</td>
-          <td>${clockText(active.byClock)} ${mark(active.byClock.evidence)}</td>
-        </tr>
-      </tbody>
-    </table>
+  return html`<div class="block">
+      <h3>${active.name}, ${concentrationText(active)}</h3>
+      ${shareBars(active)}
+      <table>
+        <caption>
+          Three answers for ${active.name}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Where</th>
+            <th scope="col">Free or intact</th>
+            <th scope="col">Range</th>
+            <th scope="col">What holds it, and why</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${shareRow("In the tank", active.inTank, [])}
+          ${shareRow("On the leaf", active.onLeaf, [ends === null ? null : `${ends}.`, ownAcidText(active.onLeaf)])}
+          <tr>
+            <th scope="row">By the clock</th>
+            <td>${active.byClock.intact === null ? "not known" : inHundred(active.byClock.intact)}</td>
+            <td>${rangeText(active.byClock.low, active.byClock.high)}</td>
+            <td>${clockText(active.byClock)} ${mark(active.byClock.evidence)}</td>
+          </tr>
+        </tbody>
+      </table>
+    </div>
     ${
       rules.length === 0
         ? nothing
@@ -135,21 +113,22 @@ function activeTable(active: ActiveVerdict): SafeHtml {
     }`;
 }
 
-function shareRow(where: string, share: Share | LeafShare, ends: string | null): SafeHtml {
+function shareRow(where: string, share: Share | LeafShare, more: readonly (string | null)[]): SafeHtml {
   const held = heldList(share.heldBy);
-  const why = [held === "" ? "" : `Held in 100: ${held}.`, ends === null ? "" : `${ends}.`, share.why ?? ""];
+  const why = [held === "" ? "" : `Held in 100: ${held}.`, ...more, share.why];
   const free = share.free === null ? "not known" : inHundred(share.free);
   return html`<tr>
     <th scope="row">${where}</th>
     <td>${free}</td>
     <td>${rangeText(share.low, share.high)}</td>
-    <td>${why.filter((text) => text !== "").join(" ")} ${mark(share.evidence)}</td>
+    <td>${why.filter((text) => text !== null && text !== "").join(" ")} ${mark(share.evidence)}</td>
   </tr>`;
 }
 
 const LEVEL = { block: "Blocked", warn: "Warning", note: "Note" } as const;
 
-function uncertaintySection({ uncertainty, programmes }: Plan): SafeHtml {
+/** How the ranges were found, and what would narrow them. */
+export function uncertaintySection({ uncertainty, programmes }: Plan): SafeHtml {
   if (uncertainty === null) return html``;
   const name = programmes.find(({ id }) => id === uncertainty.about.programme)?.name ?? "";
   return html`<section>
@@ -158,12 +137,13 @@ function uncertaintySection({ uncertainty, programmes }: Plan): SafeHtml {
   </section>`;
 }
 
-function programmesSection(plan: Plan): SafeHtml {
+/** Every way out compared, best first. */
+export function programmesSection(plan: Plan): SafeHtml {
   const chosen = plan.programmes.find((one) => one.id === plan.chosen);
   const said =
     chosen === undefined
       ? html`<p>
-          <strong>No programme meets the aim.</strong> The filling below is for the tank as planned.
+          <strong>No programme meets the aim.</strong>
         </p>`
       : html`<p>
           Chosen: <strong>${chosen.name}, ${doseText(chosen)}</strong>, ${figure(chosen.waterVolume_LPerHa)}
@@ -211,7 +191,8 @@ function programmeRow(programme: Programme, isChosen: boolean): SafeHtml {
 `;
 }
 
-function reasoningSection(plan: Plan): SafeHtml {
+/** What is known of each way out, what was assumed, what to look at. */
+export function reasoningSection(plan: Plan): SafeHtml {
   const remarks = plan.programmes.flatMap((programme) => [
     ...programme.reasons.map(
       (one) =>
@@ -251,7 +232,8 @@ function reasoningSection(plan: Plan): SafeHtml {
   </section>`;
 }
 
-function sourcesSection(plan: Plan): SafeHtml {
+/** Exactly the sources this plan rests on. */
+export function sourcesSection(plan: Plan): SafeHtml {
   return html`<section>
     <h2>Sources used</h2>
     <ul>
@@ -267,23 +249,3 @@ function sourcesSection(plan: Plan): SafeHtml {
 function against(contradictedBy: string | null): string {
   return contradictedBy === null ? "" : `Contradicted: ${contradictedBy} `;
 }
-
-const STYLE = `
-body { background: #fff; color: #14202b; font: 16px/1.45 system-ui, sans-serif; font-variant-numeric: tabular-nums; margin: 0; }
-main { max-width: 60rem; margin: 0 auto; padding: 1rem; }
-h1 { font-size: 1.8rem; line-height: 1.2; margin: 0 0 0.3rem; }
-h2 { font-size: 1.3rem; border-top: 2px solid #14202b; padding-top: 0.5rem; margin: 1.5rem 0 0.5rem; }
-h3 { font-size: 1.05rem; margin: 1rem 0 0.3rem; }
-table { border-collapse: collapse; width: 100%; margin: 0.5rem 0; }
-caption { text-align: left; font-weight: 600; padding: 0.2rem 0; }
-th, td { text-align: left; vertical-align: top; border-bottom: 1px solid #14202b; padding: 0.25rem 0.5rem 0.25rem 0; }
-tr.chosen th, tr.chosen td { font-weight: 700; border-bottom-width: 3px; }
-.n { text-align: right; white-space: nowrap; }
-.evidence, .why { font-size: 0.85em; }
-section { break-inside: auto; }
-tr, li, h2, h3 { break-inside: avoid; }
-h2, h3 { break-after: avoid; }
-@page { size: auto; margin: 15mm; }
-@media print { body { font-size: 10pt; } main { padding: 0; max-width: none; } }
-@media (max-width: 40rem) { section { overflow-x: auto; } }
-`;

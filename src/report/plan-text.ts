@@ -9,8 +9,10 @@ import {
   evidenceMark,
   heldValueText,
   leafEndsText,
+  ownAcidText,
   leastFree,
   programmeCostText,
+  jarStart,
   shareText,
   standing,
 } from "./sentences.ts";
@@ -70,7 +72,7 @@ function activeLines(active: ActiveVerdict): string[] {
   const ends = leafEndsText(active.onLeaf);
   say(
     "on the leaf",
-    shareText(active.onLeaf) + (ends === null ? "" : `. ${ends}`),
+    [shareText(active.onLeaf), ends, ownAcidText(active.onLeaf)].filter((text) => text !== null).join(". "),
     evidenceMark(active.onLeaf.evidence),
   );
   say("by the clock", clockText(active.byClock), evidenceMark(active.byClock.evidence));
@@ -168,7 +170,7 @@ function loadsLines(plan: Plan): string[] {
 
 function jarLines(plan: Plan): string[] {
   if (plan.jar.length === 0) return [];
-  const lines = ["JAR TEST"];
+  const lines = wrap(`JAR TEST: ${jarStart(plan.jarVolume_L)}`, "  ");
   for (const amount of plan.jar) {
     const ways = [amount.how, amount.spoons].filter((way) => way !== null).join(" ");
     const how = ways === "" ? "" : ` (${ways})`;

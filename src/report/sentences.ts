@@ -10,92 +10,137 @@ import type {
   ProgrammePart,
   Share,
 } from "../agronomy/index.ts";
-import { amountText, costText, figure, inHundred, perHundred, timeText } from "./figures.ts";
+import { ENGLISH, fill } from "../words/index.ts";
+import { figure } from "./figures.ts";
+import type { Language } from "../words/index.ts";
 
 /** Held shares below this are not worth a word. */
 const LEAST_SHOWN = 0.005;
 
 /** What holds an active, largest first: "calcium 5, magnesium 2". Empty when nothing is held. */
-export function heldList(heldBy: Readonly<Record<string, number>>): string {
+export function heldList(
+  heldBy: Readonly<Record<string, number>>,
+  { figures, phrases }: Language = ENGLISH,
+): string {
   return Object.entries(heldBy)
     .filter(([, share]) => share >= LEAST_SHOWN)
     .sort(([, a], [, b]) => b - a)
-    .map(([holder, share]) => `${holder} ${perHundred(share)}`)
+    .map(([holder, share]) => `${phrases.name(holder)} ${figures.perHundred(share)}`)
     .join(", ");
 }
 
 /** The range of a share, or that it is not given: "88 to 96". */
-export function rangeText(low: number | null, high: number | null): string {
-  return low === null || high === null ? "range not known" : `${perHundred(low)} to ${perHundred(high)}`;
+export function rangeText(
+  low: number | null,
+  high: number | null,
+  { words, figures }: Language = ENGLISH,
+): string {
+  return low === null || high === null
+    ? words.answers.rangeNotKnown
+    : fill(words.answers.range, { low: figures.perHundred(low), high: figures.perHundred(high) });
 }
 
 /** "93 in 100 free (88 to 96); held: calcium 5, magnesium 2", or that it is not known and why. */
-export function shareText(share: Share): string {
-  if (share.free === null) return `not known. ${share.why ?? ""}`.trim();
-  const held = heldList(share.heldBy);
-  const range = share.low === null ? "" : ` (${rangeText(share.low, share.high)})`;
-  const why = share.why === null ? "" : `. ${share.why}`;
-  return `${inHundred(share.free)} free${range}${held === "" ? "" : `; held by ${held}`}${why}`;
+export function shareText(share: Share, language: Language = ENGLISH): string {
+  const { answers } = language.words;
+  const why = share.why === null ? null : language.phrases.say(share.why).text;
+  if (share.free === null) return why === null ? `${answers.notKnown}.` : `${answers.notKnown}. ${why}`;
+  const held = heldList(share.heldBy, language);
+  const free = fill(answers.free, { share: language.figures.inHundred(share.free) });
+  const parts = [withRange(free, share, language)];
+  if (held !== "") parts.push(fill(answers.heldBy, { holders: held }));
+  return `${parts.join("; ")}${why === null ? "" : `. ${why}`}`;
+}
+
+function withRange(
+  said: string,
+  { low, high }: { readonly low: number | null; readonly high: number | null },
+  language: Language,
+): string {
+  if (low === null) return said;
+  return fill(language.words.answers.inRange, { share: said, range: rangeText(low, high, language) });
+}
+
+/**
+ * What of an active stands on the leaf as its own acid, held by nothing of the water; null where that is little or not
+ * known.
+ */
+export function ownAcidText({ ownAcid, free }: LeafShare, { figures }: Language = ENGLISH): string | null {
+  if (free === null || ownAcid === null || ownAcid < LEAST_SHOWN) return null;
+  return `Of the free part ${figures.perHundred(ownAcid)} dries to its own acid; no metal holds that. Whether it crystallises there was not measured.`;
+}
+
+/** How a jar test is done, before its amounts. */
+export function jarStart(jarVolume_L: number): string {
+  return (
+    `For ${figure(jarVolume_L)} L of spray. Half the water first, then these in turn, shaken each time, then the rest. ` +
+    "Look after 5 and 30 minutes: flakes, gel, layers or heat mean no. Common practice."
+  );
 }
 
 /** The two ends of the leaf answer: "between 40 in 100 (solid forms) and 92 in 100 (no solid)". */
-export function leafEndsText(leaf: LeafShare): string | null {
+export function leafEndsText(leaf: LeafShare, { words, figures }: Language = ENGLISH): string | null {
   if (leaf.withSolid === null || leaf.withoutSolid === null) return null;
   const gap = leaf.withoutSolid.free - leaf.withSolid.free;
   if (Math.abs(gap) < LEAST_SHOWN) return null;
-  const ends = `${perHundred(leaf.withSolid.free)} if its calcium salt settles, ${perHundred(leaf.withoutSolid.free)} if not`;
-  const central = leaf.solidForms ? "it does" : "it does not";
-  return `${ends}; the figure above takes it that ${central}`;
+  const ends = fill(words.answers.leafEnds, {
+    withSolid: figures.perHundred(leaf.withSolid.free),
+    withoutSolid: figures.perHundred(leaf.withoutSolid.free),
+  });
+  return fill(leaf.solidForms ? words.answers.leafEndsSettled : words.answers.leafEndsFree, { ends });
 }
 
 /**
  * Where the drop stops drying: "Dried until one part in 376 of the water is left, in balance with air at 80 %
  * humidity", and what the figures there rest on.
  */
-export function dryingText(drying: DryingEnd): string {
-  const { factor, ended } = drying;
-  const air = `air at ${figure(100 * drying.humidity, 3)} % humidity`;
-  const left = `one part in ${figure(factor, 2)} of the water is left`;
+export function dryingText(drying: DryingEnd, { words, figures }: Language = ENGLISH): string {
+  const { answers } = words;
+  const air = fill(answers.air, { humidity: figures.figure(100 * drying.humidity, 3) });
+  const left = fill(answers.left, { factor: figures.figure(drying.factor, 2) });
   const end = {
-    "at the humidity": `The drop dries until ${left}, in balance with ${air}.`,
-    "at the most factor": `The drop was followed until ${left}; it is still wetter than ${air}.`,
-    "not solved further": `The drop was followed until ${left}; further drying could not be solved.`,
-  }[ended];
-  const outside =
-    drying.outsideRange.length === 0
-      ? ""
-      : " Some salts are beyond the range their activity was measured in.";
-  const estimated =
-    drying.estimated.length === 0 ? "" : " Activities of the actives' ions are estimates from similar ions.";
-  return `${end}${outside}${estimated}`;
+    "at the humidity": fill(answers.driedAtHumidity, { left, air }),
+    "at the most factor": fill(answers.driedAtMost, { left, air }),
+    "not solved further": fill(answers.driedNotFurther, { left }),
+  }[drying.ended];
+  const said = [end];
+  if (drying.outsideRange.length > 0) said.push(answers.saltsOutside);
+  if (drying.estimated.length > 0) said.push(answers.activitiesEstimated);
+  return said.join(" ");
 }
 
 /** "99 in 100 intact after the holding time; half-life 40 h", or that it is stable or not known. */
-export function clockText(clock: ClockShare): string {
+export function clockText(clock: ClockShare, language: Language = ENGLISH): string {
+  const { answers } = language.words;
   const parts: string[] = [];
   if (clock.intact !== null) {
-    const range = clock.low === null ? "" : ` (${rangeText(clock.low, clock.high)})`;
-    parts.push(`${inHundred(clock.intact)} intact${range}`);
+    const intact = fill(answers.intact, { share: language.figures.inHundred(clock.intact) });
+    parts.push(withRange(intact, clock, language));
   }
-  if (clock.stable) parts.push("called stable by the sources");
-  else if (clock.halfLife_h !== null) parts.push(`half-life ${timeText(clock.halfLife_h)}`);
-  if (parts.length === 0) parts.push("not known");
-  return `${parts.join("; ")}${clock.why === null ? "" : `. ${clock.why}`}`;
+  if (clock.stable) parts.push(answers.calledStable);
+  else if (clock.halfLife_h !== null)
+    parts.push(fill(answers.halfLife, { time: language.figures.timeText(clock.halfLife_h) }));
+  if (parts.length === 0) parts.push(answers.notKnown);
+  return `${parts.join("; ")}${clock.why === null ? "" : `. ${language.phrases.say(clock.why).text}`}`;
 }
 
 /** The dose of a programme in the unit it is measured in, and per litre of spray; both doses where there are two. */
-export function doseText(programme: Programme): string {
+export function doseText(programme: Programme, language: Language = ENGLISH): string {
+  const { answers } = language.words;
   const { parts, kind } = programme;
   if (parts.length === 0) {
-    if (kind === "less water") return `${figure(programme.waterVolume_LPerHa)} L/ha of water`;
-    return kind === "none" ? "nothing added" : "no conditioner";
+    if (kind === "less water")
+      return fill(answers.waterDose, { volume: language.figures.figure(programme.waterVolume_LPerHa) });
+    return kind === "none" ? answers.nothingAdded : answers.noConditioner;
   }
-  return parts.map(partDoseText).join(" and ");
+  return parts
+    .map((part) => partDoseText(part, language))
+    .reduce((one, other) => fill(answers.and, { one, other }));
 }
 
-function partDoseText({ dose, dose_gPerL }: ProgrammePart): string {
-  const shown = `${figure(dose.value)} ${dose.unit}`;
-  return dose.unit === "g/L" ? shown : `${shown} (${figure(dose_gPerL)} g/L)`;
+function partDoseText({ dose, dose_gPerL }: ProgrammePart, { figures }: Language): string {
+  const shown = `${figures.figure(dose.value)} ${dose.unit}`;
+  return dose.unit === "g/L" ? shown : `${shown} (${figures.figure(dose_gPerL)} g/L)`;
 }
 
 /** Least free share over the actives that have one, at a place. */
@@ -107,44 +152,46 @@ export function leastFree(actives: readonly ActiveVerdict[], where: Place): numb
 }
 
 /** Whether a programme is a way out: "meets the aim", "misses the aim", "blocked", "not known". */
-export function standing(programme: Programme): string {
-  if (programme.blocked) return "blocked";
-  if (programme.meetsAim === null) return "not known";
-  return programme.meetsAim ? "meets the aim" : "misses the aim";
+export function standing(programme: Programme, { words }: Language = ENGLISH): string {
+  if (programme.blocked) return words.answers.blocked;
+  if (programme.meetsAim === null) return words.answers.notKnown;
+  return programme.meetsAim ? words.answers.meetsAim : words.answers.missesAim;
 }
 
 /** "cost 4.40 per ha, 66.00 per load, 1760.00 a season"; "cost not known" when no price was given. */
-export function programmeCostText({ cost, heldValue }: Programme): string {
-  const spent = cost.perHa === null ? "cost not known" : `cost ${moneyText(cost)}`;
+export function programmeCostText({ cost, heldValue }: Programme, language: Language = ENGLISH): string {
+  const { answers } = language.words;
+  const spent =
+    cost.perHa === null ? answers.costNotKnown : fill(answers.cost, { money: moneyText(cost, language) });
   return heldValue.perHa === null
     ? spent
-    : `${spent}; active still held worth ${costText(heldValue.perHa)} per ha`;
+    : fill(answers.stillHeld, { cost: spent, worth: language.figures.costText(heldValue.perHa) });
 }
 
 /** "4.40 per ha, 66.00 per load, 1760.00 a season"; the season is left out where its area was not said. */
-export function moneyText({ perHa, perLoad, perSeason }: Money): string {
-  const season = perSeason === null ? "" : `, ${costText(perSeason)} a season`;
-  return `${costText(perHa)} per ha, ${costText(perLoad)} per load${season}`;
+export function moneyText(
+  { perHa, perLoad, perSeason }: Money,
+  { words, figures }: Language = ENGLISH,
+): string {
+  const spent = { perHa: figures.costText(perHa), perLoad: figures.costText(perLoad) };
+  return perSeason === null
+    ? fill(words.answers.money, spent)
+    : fill(words.answers.moneySeason, { ...spent, perSeason: figures.costText(perSeason) });
 }
 
 /** "Active held as planned is worth 3.10 per ha …"; null when its price or its binding is not known. */
-export function heldValueText(planned: Programme): string | null {
+export function heldValueText(planned: Programme, language: Language = ENGLISH): string | null {
   return planned.heldValue.perHa === null
     ? null
-    : `The active held as planned is worth ${moneyText(planned.heldValue)}.`;
+    : fill(language.words.answers.heldValue, { money: moneyText(planned.heldValue, language) });
 }
 
 /** "[computed]": stands behind a statement. */
-export function evidenceMark(evidence: Evidence): string {
-  return `[${evidence}]`;
+export function evidenceMark(evidence: Evidence, { words }: Language = ENGLISH): string {
+  return `[${words.evidence[evidence]}]`;
 }
 
 /** Concentration of an active [mmol/L], for people who check by hand. */
-export function concentrationText(active: ActiveVerdict): string {
-  return `${figure(active.concentration_molPerL * 1000)} mmol/L`;
-}
-
-/** An amount with its label: "ammonium sulfate: 51 kg". */
-export function labelledAmount(label: string, amount: number, unit: "L" | "kg" | "mL" | "g"): string {
-  return `${label}: ${amountText(amount, unit)}`;
+export function concentrationText(active: ActiveVerdict, { figures }: Language = ENGLISH): string {
+  return `${figures.figure(active.concentration_molPerL * 1000)} mmol/L`;
 }

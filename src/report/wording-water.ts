@@ -12,6 +12,10 @@ export const WATER_WORDING: Readonly<Record<string, Wording>> = {
     mend: "A laboratory was taken; say strip if it was one.",
   },
   "method-unknown": { say: "This way of testing is not in the list.", mend: "Use one of the words named." },
+  "iron-form-unknown": {
+    say: "This form of iron is not in the list.",
+    mend: "Write ferrous or ferric, or leave it out.",
+  },
   "date-unreadable": { say: "This is not a day that can be read.", mend: "Write it as year-month-day." },
   "readings-missing": { say: "No reading was given.", mend: "Add at least the hardness." },
   "parameter-missing": {

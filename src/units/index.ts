@@ -13,3 +13,4 @@ export * from "./reading-units.ts";
 export { splitNumberAndUnit } from "./split-quantity.ts";
 export type { QuantityOptions } from "./split-quantity.ts";
 export { nearestName, shownValue } from "./text.ts";
+export * from "./count-out-of.ts";

@@ -4,6 +4,7 @@ import type { KnownReadings } from "./known.ts";
 import { assumed, ironDissolvedShare } from "./drawn.ts";
 import { assume, assumeFigure, say } from "./ledger.ts";
 import type { Ledger } from "./ledger.ts";
+import type { IronForm } from "./types.ts";
 
 const MINOR: readonly (readonly [Parameter, string])[] = [
   ["ammonium", "NH4+"],
@@ -24,6 +25,7 @@ const MINOR: readonly (readonly [Parameter, string])[] = [
  */
 export function completeMinor(
   known: KnownReadings,
+  ironForm: IronForm | null,
   path: string,
   ledger: Ledger,
 ): Readonly<Record<string, number>> {
@@ -45,15 +47,23 @@ export function completeMinor(
       hint: "Not measured and left out: they are usually small beside calcium and magnesium.",
     });
   }
-  return { ...totals, ...completeIron(known, path, ledger) };
+  return { ...totals, ...completeIron(known, ironForm, path, ledger) };
 }
 
 /** Iron as Fe+3 and Fe+2 [mol/L]. */
-function completeIron(known: KnownReadings, path: string, ledger: Ledger): Readonly<Record<string, number>> {
+function completeIron(
+  known: KnownReadings,
+  ironForm: IronForm | null,
+  path: string,
+  ledger: Ledger,
+): Readonly<Record<string, number>> {
   const all = known.get("iron");
   const ferrous = known.get("ferrous iron");
   const ferric = known.get("ferric iron");
   if (all === undefined && ferrous === undefined && ferric === undefined) return assumedIron(path, ledger);
+  if (all !== undefined && ferrous === undefined && ferric === undefined && ironForm !== null) {
+    return { [ironForm === "ferrous" ? "Fe+2" : "Fe+3"]: all.value };
+  }
   const measured = (ferrous?.value ?? 0) + (ferric?.value ?? 0);
   if (all !== undefined && measured > all.value * 1.1 && measured > all.high) {
     say(ledger, "iron-forms-disagree", "warning", `${all.reading.path}.value`, {

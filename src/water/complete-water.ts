@@ -49,7 +49,7 @@ export function completeWater(test: WaterTest, options: CompleteOptions): Read<W
   const temperature_C = completeTemperature(known, options.temperature_C ?? null, path, ledger);
   const pH = completePH(known, ledger);
   const hardness = completeHardness(known, path, ledger);
-  const minor = completeMinor(known, path, ledger);
+  const minor = completeMinor(known, test.ironForm, path, ledger);
   const metals = { ...minor, "Ca+2": hardness?.calcium ?? 0, "Mg+2": hardness?.magnesium ?? 0 };
   const measured = withMeasuredMajor(known, metals);
   const alkalinity = completeAlkalinity(known, measured, hardness?.measured ?? false, ledger);

@@ -7,6 +7,7 @@ export const ISSUE_CODES_WATER = {
   "source-missing": "the water has no name; it is called unnamed",
   "method-missing": "how the water was tested is not said; a laboratory was taken",
   "method-unknown": "a test method that is not in the list",
+  "iron-form-unknown": "a form of iron that is neither ferrous nor ferric",
   "date-unreadable": "the date is not a day written as year-month-day",
   "readings-missing": "no reading was given",
   "parameter-missing": "a reading without a name",

@@ -4,7 +4,7 @@ import { unknownKeys } from "./document-keys.ts";
 import type { WaterTestOptions } from "./document-keys.ts";
 import { waterIssue } from "./ledger.ts";
 import { readReading } from "./read-reading.ts";
-import type { Reading, TestMethod, WaterTest } from "./types.ts";
+import type { IronForm, Reading, TestMethod, WaterTest } from "./types.ts";
 
 /** Ways of testing a water, as written in a job. */
 export const TEST_METHODS = [
@@ -14,7 +14,10 @@ export const TEST_METHODS = [
   "meter",
 ] as const satisfies readonly TestMethod[];
 
-const KEYS = ["source", "sampled", "method", "readings"] as const;
+/** Forms of dissolved iron, as written in a job. */
+export const IRON_FORMS = ["ferrous", "ferric"] as const satisfies readonly IronForm[];
+
+const KEYS = ["source", "sampled", "method", "iron form", "readings"] as const;
 const UNNAMED = "unnamed water";
 
 /**
@@ -38,9 +41,10 @@ export function readWaterTest(
   const source = readSource(block["source"], path, issues);
   const sampled = readDate(block["sampled"], path, issues);
   const method = readMethod(block["method"], path, issues);
+  const ironForm = readIronForm(block["iron form"], path, issues);
   const readings = readReadings(block["readings"], path, options, issues);
   if (issues.some((issue) => issue.severity === "error")) return { ok: false, issues };
-  return { ok: true, value: { source, sampled, method, readings }, issues };
+  return { ok: true, value: { source, sampled, method, ironForm, readings }, issues };
 }
 
 function isBlank(value: unknown): boolean {
@@ -95,6 +99,15 @@ function readMethod(value: unknown, path: string, issues: Issue[]): TestMethod {
     }),
   );
   return "laboratory";
+}
+
+function readIronForm(value: unknown, path: string, issues: Issue[]): IronForm | null {
+  if (isBlank(value)) return null;
+  const form = IRON_FORMS.find((known) => known === value);
+  if (form !== undefined) return form;
+  const parts = { received: shownValue(value), expected: IRON_FORMS.join(" or ") };
+  issues.push(waterIssue("iron-form-unknown", "error", `${path}.iron form`, parts));
+  return null;
 }
 
 function readReadings(

@@ -21,6 +21,9 @@ export interface Reading {
   readonly path: string;
 }
 
+/** What an iron that was reported without its form is, when somebody knows. */
+export type IronForm = "ferrous" | "ferric";
+
 export type TestMethod = "laboratory" | "strip" | "drop test" | "meter";
 
 /** A water test as received: readings understood, nothing completed. */
@@ -29,6 +32,8 @@ export interface WaterTest {
   /** ISO date, or null when not given. */
   readonly sampled: string | null;
   readonly method: TestMethod;
+  /** Form of the reading "iron"; null when not said: then the form that binds most is assumed. */
+  readonly ironForm: IronForm | null;
   readonly readings: readonly Reading[];
 }
 

@@ -19,6 +19,7 @@ import { useResultKept } from "./jobs/use-result-kept.ts";
 import { OfflineBar } from "./offline/offline-bar.tsx";
 import { Patterns } from "./result/patterns.tsx";
 import { Results } from "./result/results.tsx";
+import { ThreeAnswers } from "./result/three-answers.tsx";
 import { headline } from "./result/headline.ts";
 import { Toolbar } from "./toolbar.tsx";
 
@@ -27,13 +28,13 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
   const { state, dispatch } = jobs;
   const { draft } = state;
   const document = useMemo(() => documentOf(draft), [draft]);
-  const engine = useEngine("plan", document, jobs.book.open ?? "");
+  const engine = useEngine(document, jobs.book.open ?? "");
   const [pickedId, setPickedId] = useState<string | null>(null);
   const [outdoor, setOutdoor] = useState(false);
 
   const picked = pickedProgramme(engine, pickedId);
-  const words = engine.answer === null || picked === null ? "" : headline(engine.answer, picked);
-  useResultKept(jobs, engine.answer?.plan.versions ?? null, words);
+  const words = engine.planned === null || picked === null ? "" : headline(engine.planned, picked);
+  useResultKept(jobs, engine.planned?.plan.versions ?? null, words);
   const form = useMemo(
     () => ({
       draft,
@@ -77,14 +78,18 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
           <p className="visually-hidden" role="status">
             {engine.waiting ? "" : words}
           </p>
-          <Waiting answer={engine} hasAnswer={engine.answer !== null} draft={draft} />
-          {engine.answer !== null && picked !== null && (
+          <Waiting answer={engine} hasAnswer={engine.planned !== null} draft={draft} />
+          {engine.planned !== null && picked !== null && (
             <Results
-              planned={engine.answer}
+              planned={engine.planned}
+              first={engine.first}
               picked={picked}
               onPick={setPickedId}
               sampleNote={draft.origin === "sample" ? <SampleNote /> : null}
             />
+          )}
+          {engine.planned === null && engine.first !== null && (
+            <ThreeAnswers plan={engine.first.plan} job={engine.first.job} first />
           )}
           {engine.elapsed_ms !== null && (
             <p className="about elapsed" data-elapsed={engine.elapsed_ms}>
@@ -93,7 +98,7 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
           )}
         </div>
       </main>
-      <BottomBar planned={engine.answer} picked={picked} waiting={engine.waiting} />
+      <BottomBar planned={engine.planned} picked={picked} waiting={engine.waiting} />
     </div>
   );
 }
@@ -106,7 +111,7 @@ function stateWord(engine: EngineView): "working" | "blocked" | "done" | "failed
 
 /** The row picked, as long as it still exists; else the plan's own choice, else nothing added. */
 function pickedProgramme(engine: EngineView, pickedId: string | null): Programme | null {
-  const plan = engine.answer?.plan;
+  const plan = engine.planned?.plan;
   if (plan === undefined) return null;
   const find = (id: string | null): Programme | undefined =>
     plan.programmes.find((programme) => programme.id === id && !programme.blocked);

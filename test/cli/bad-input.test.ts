@@ -26,6 +26,7 @@ async function plan(content: string | Uint8Array | Error): Promise<Run> {
         : Promise.resolve({ bytes: bytes.subarray(0, most), more: bytes.length > most }),
     writeFile: never,
     today: () => "2026-01-01",
+    findPrinter: () => null,
     serve: never,
   };
   const code = await runCli(["plan", "job.yaml", "--json"], io);

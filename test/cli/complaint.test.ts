@@ -23,8 +23,9 @@ async function run(argv: readonly string[]) {
     stderr: (part) => void (talk += part),
     readStdin: () => Promise.reject(new Error("not asked for")),
     readFile: (path) => Promise.resolve({ bytes: Buffer.from(text(path)), more: false }),
-    writeFile: (path, content) => Promise.resolve(void (written[path] = content)),
+    writeFile: (path, content) => Promise.resolve(void (written[path] = String(content))),
     today: () => "2026-05-02",
+    findPrinter: () => null,
     serve: () => Promise.reject(new Error("not asked for")),
   };
   const code = await runCli(argv, io);

@@ -6,6 +6,7 @@ import formats from "ajv-formats";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { parse, stringify } from "yaml";
 import { inProject } from "../../scripts/project.mjs";
+import { builtInTrade, readJob } from "../../src/agronomy/index.ts";
 import type { Plan } from "../../src/agronomy/index.ts";
 import { cardText, fillCard, planHtml, planText } from "../../src/report/index.ts";
 import { runBin } from "./run-bin.ts";
@@ -68,7 +69,9 @@ describe.each(jobs)("example job %s", (name) => {
     const facts = { date: "2026-01-01", title: job.title, sampled: null };
     expectToRead(planText(plan), job.water.source);
     expectToRead(cardText(fillCard(plan, facts)), job.water.source);
-    const page = planHtml(plan, facts);
+    const read = readJob(job, { trade: builtInTrade() });
+    if (!read.ok) throw new Error("the job is not read");
+    const page = planHtml(plan, read.value, facts);
     expectToRead(page, job.water.source);
     expectToStandAlone(page);
   });

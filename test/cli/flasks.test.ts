@@ -44,10 +44,11 @@ async function flasks(content: string, ...options: readonly string[]): Promise<R
     readStdin: () => Promise.reject(new Error("not part of this command")),
     readFile: (_path, most) => Promise.resolve({ bytes: bytes.subarray(0, most), more: bytes.length > most }),
     writeFile: (path, piece) => {
-      files.set(path, piece);
+      files.set(path, String(piece));
       return Promise.resolve();
     },
     today: () => "2026-01-01",
+    findPrinter: () => null,
     serve: () => Promise.reject(new Error("not part of this command")),
   };
   const code = await runCli(["flasks", "demo.yaml", ...options], io);

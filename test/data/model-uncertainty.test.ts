@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import data from "../../data/model-uncertainty.json" with { type: "json" };
 import schema from "../../data/schemas/model-uncertainty.schema.json" with { type: "json" };
 import sources from "../../data/sources.json" with { type: "json" };
-import { builtInPitzer, pitzer } from "../../src/chem/index.ts";
+import { builtInPitzer, builtInThermo, pitzer } from "../../src/chem/index.ts";
 
 const salts = builtInPitzer();
 const model = pitzer(salts, { temperature_C: 25 });
@@ -41,12 +41,18 @@ describe("uncertainty of the model as data", () => {
       ...Object.values(data.standards),
       ...data.borrowedActivity,
       ...data.mixing,
+      ...data.solids,
       ...data.tests,
     ];
     for (const { source } of records) expect(known.has(source), source).toBe(true);
     for (const { low, central, high } of Object.values(data.assumptions)) {
       expect(low).toBeLessThan(central);
       expect(central).toBeLessThan(high);
+    }
+    for (const { solid, low, central, high } of data.solids) {
+      expect(low).toBeLessThan(central);
+      expect(central).toBeLessThan(high);
+      expect(builtInThermo().solids.find(({ id }) => id === solid)?.logKsp.value).toBe(central);
     }
     for (const { settles } of data.tests) {
       for (const name of settles) expect(Object.keys(data.assumptions)).toContain(name);

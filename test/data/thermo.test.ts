@@ -67,7 +67,7 @@ describe("thermodynamic records", () => {
   it("carries the whole set", () => {
     expect(Object.keys(thermo.components).length).toBe(26 + 64 + 11);
     expect(thermo.species.length).toBe(173 + 703 + 11);
-    expect(thermo.solids.length).toBe(54 + 9 + 14);
+    expect(thermo.solids.length).toBe(54 + 9 + 14 + 10);
     expect(thermo.gases.map((gas) => gas.id)).toEqual(["CO2(g)", "NH3(g)"]);
   });
 

@@ -10,6 +10,8 @@ import type { PlanOptions } from "../plan.ts";
 import { fillTank } from "../tank.ts";
 import { builtInTrade } from "../trade-data.ts";
 import type { Job, Plan } from "../types.ts";
+import { sharesOf } from "../shares.ts";
+import { abridge } from "./abridge.ts";
 import { drawInputs } from "./draws.ts";
 import { solveDraw } from "./exact.ts";
 import { shareOf } from "./calibrate.ts";
@@ -82,7 +84,7 @@ describe("draws carried through a programme", () => {
     const paths = leafPaths(tank, chemistry, SEARCH_STOPS);
     if (!answer.ok || !paths.ok) throw new Error("no central answer");
     const central = { answer: answer.value, paths: paths.value };
-    const carried = drawProgramme(tank, central, ["Gly-3"], setting, chemistry, "corrected");
+    const carried = drawProgramme(tank, central, ["Gly-3"], setting, chemistry, "many");
     if (!carried.ok) throw new Error(carried.detail);
 
     const never = leafPlace(tank, paths.value.never, "never", chemistry, setting.humidity);
@@ -117,10 +119,39 @@ describe("draws carried through a programme", () => {
   });
 });
 
+describe("an abridged system", () => {
+  it("has fewer species and the same shares, pH and water activity", () => {
+    const of = job();
+    const water = completeWater(of.water, { thermo, temperature_C: 12 });
+    if (!water.ok) throw new Error("no water");
+    const active = trade.actives.find(({ id }) => id === "glyphosate")!;
+    const mix = of.mix.map((item) => ({ item, active, form: active.forms[0]! }));
+    const tank = fillTank(water.value, mix, [], [], { volume_LPerHa: 200, temperature_C: 12 }, thermo);
+    const chemistry = chemistryOn(thermo);
+    const paths = leafPaths(tank, chemistry, SEARCH_STOPS);
+    if (!paths.ok) throw new Error(paths.detail);
+    const { equilibrium, factor } = paths.value.never.steps.at(-1)!;
+    const small = abridge(equilibrium, chemistry.conditionsOnLeaf(tank, "never"), factor).equilibrium;
+    expect(small.system.speciesNames.length).toBeLessThan(0.7 * equilibrium.system.speciesNames.length);
+    expect(sharesOf(small, "Gly-3").free).toBeCloseTo(sharesOf(equilibrium, "Gly-3").free, 4);
+    expect(small.pH!).toBeCloseTo(equilibrium.pH!, 3);
+    expect(small.waterActivity!).toBeCloseTo(equilibrium.waterActivity!, 5);
+  });
+});
+
 describe("a plan with ranges", () => {
   let plan: Plan;
   beforeAll(() => {
     plan = planOf(job());
+  });
+
+  it("answers for the tank as planned alone with the same central figures", () => {
+    const first = planOf(job(), { draws: 0, waysOut: false });
+    expect(first.programmes.map(({ kind }) => kind)).toEqual(["none"]);
+    expect(first.tank).toEqual(plan.tank);
+    const central = (of: Plan): unknown =>
+      of.actives.map(({ inTank, onLeaf }) => [inTank.free, inTank.heldBy, onLeaf.free, onLeaf.heldBy]);
+    expect(central(first)).toEqual(central(plan));
   });
 
   it("gives each known answer its 5th and 95th percentile, and none when nothing is drawn", () => {

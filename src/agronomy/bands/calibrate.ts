@@ -16,11 +16,22 @@ export interface Calibrated extends Predicted {
   readonly control: Control;
 }
 
-/** Draws solved in full at first, and where these show that first order is not enough. */
-const FEW = 7;
-const MANY = 30;
-/** Difference [share] above which more draws are solved. */
-const TOO_FAR = 0.01;
+/** How many draws are solved in full to correct the others: none, a few, or many where a few show that it takes them. */
+export type Effort = "first order" | "few" | "many";
+
+/** Draws solved in turn, each time spread evenly, until what was foretold for them is near enough. */
+const COUNTS: Readonly<Record<Effort, readonly number[]>> = {
+  "first order": [],
+  few: [15],
+  many: [15, 240],
+};
+/** Solved draws from which a curve may bend. */
+const FOR_A_BEND = 20;
+/** Difference [share] that is near enough. */
+const NEAR_ENOUGH = 0.01;
+
+/** What is to be told well: draws are solved over its whole range. */
+export type Told = "free share" | "saturation";
 
 /** Share of a logit. */
 export function shareOf(logit: number): number {
@@ -28,8 +39,10 @@ export function shareOf(logit: number): number {
 }
 
 /**
- * Corrects first-order draws by draws solved in full, spread evenly over what was foretold, tails included, by a curve
- * of solved against foretold; never beyond what was solved.
+ * Corrects first-order draws by draws solved in full, spread evenly over what was foretold, tails included: a curve of
+ * solved against foretold, and what the nearest solved draw is off it; never beyond what was solved.
+ *
+ * @param told what matters here; with nothing to tell, or to first order, the draws stay as foretold
  */
 export function calibrate(
   place: Place,
@@ -37,22 +50,25 @@ export function calibrate(
   predicted: Predicted,
   draws: Draws,
   humidity: Float64Array | null,
+  effort: Effort,
+  told: readonly Told[],
 ): Calibrated {
-  const orders = [predicted.logits[0]!, ...(predicted.saturation === null ? [] : [predicted.saturation])].map(
-    (column) => Array.from(column, (_, i) => i).sort((a, b) => column[a]! - column[b]!),
-  );
+  const orders = told
+    .flatMap((what) => (what === "free share" ? predicted.logits[0]! : (predicted.saturation ?? [])))
+    .map((column) => Array.from(column, (_, i) => i).sort((a, b) => column[a]! - column[b]!));
+  let result: Calibrated = { ...predicted, control: { solved: 0, difference: 0 } };
+  if (effort === "first order" || orders.length === 0) return result;
   const solved = new Map<number, SolvedDraw | null>();
-  let result = predicted as Calibrated;
-  for (const count of [FEW, MANY]) {
+  for (const count of COUNTS[effort]) {
     for (const order of orders) {
       for (let k = 0; k < count; k++) {
         const i = order[Math.round((k / (count - 1)) * (order.length - 1))]!;
-        if (!solved.has(i)) solved.set(i, solveDraw(place, components, draws, i, humidity));
+        if (!solved.has(i))
+          solved.set(i, solveDraw(place, components, draws, i, humidity, predicted.near(i)));
       }
     }
-    const degree = count === FEW ? 1 : 2;
-    result = corrected(predicted, solved, degree);
-    if (result.control.difference <= TOO_FAR) break;
+    result = corrected(predicted, solved, count < FOR_A_BEND ? 1 : 2);
+    if (result.control.difference <= NEAR_ENOUGH) break;
   }
   return result;
 }
@@ -76,13 +92,25 @@ function corrected(
   });
   const { saturation } = predicted;
   return {
+    ...predicted,
     logits,
     saturation:
       saturation === null ? null : correct(saturation, known, (answer) => answer.saturation ?? 0, 2).column,
-    // Near enough straight in what is drawn, and the draws solved are not spread over it.
-    pH: predicted.pH,
     control: { solved: known.length, difference: worst },
   };
+}
+
+/**
+ * What the curve misses of each draw, taken from the solved draw that is nearest along it: so the draws keep the spread
+ * that first order does not see, instead of all lying on the curve.
+ */
+function nearestRests(column: Float64Array, x: readonly number[], rests: Float64Array): Float64Array {
+  return column.map((value) => {
+    let nearest = 0;
+    for (let k = 1; k < x.length; k++)
+      if (Math.abs(x[k]! - value) < Math.abs(x[nearest]! - value)) nearest = k;
+    return rests[nearest]!;
+  });
 }
 
 function correct(
@@ -96,7 +124,8 @@ function correct(
   const y = known.map(([, answer]) => value(answer));
   const fit = fitPolynomial(x, y, degree);
   const [low, high] = [Math.min(...y), Math.max(...y)];
-  const out = column.map((c) => Math.min(high, Math.max(low, fit.at(c))));
+  const rests = nearestRests(column, x, fit.leftOut);
+  const out = column.map((c, i) => Math.min(high, Math.max(low, fit.at(c) + rests[i]!)));
   for (const [i, answer] of known) out[i] = value(answer);
   return { column: out, leftOut: fit.leftOut };
 }

@@ -1,9 +1,9 @@
 import { settleNear } from "../../chem/index.ts";
 import { freeLogit } from "../shares.ts";
 import type { Draws } from "./draws.ts";
-import { shiftedConstants } from "./factors.ts";
+import { shiftedConstants, stretched } from "./factors.ts";
 import { drawnTotal } from "./neighbourhood.ts";
-import type { Place } from "./neighbourhood.ts";
+import type { DropEnd, Place } from "./neighbourhood.ts";
 
 /** One draw solved in full. */
 export interface SolvedDraw {
@@ -14,18 +14,24 @@ export interface SolvedDraw {
 }
 
 /** Newton steps after which a draw is given up: the central answer took a few tens at most. */
-export const MOST_ITERATIONS = 150;
+export const MOST_ITERATIONS = 60;
 
-/** Solves one draw at a place in full, from the central answer; null when that fails. */
+/** Mismatch [ln] at which a draw is solved: far below what its shares are told to. */
+const DRAW_TOLERANCE = 1e-6;
+/** How near a draw's drop comes to its air: the air itself is drawn some twenty times as wide. */
+const DRAW_AIR_NEAR = 0.005;
+
+/** Solves one draw at a place in full, from where it is likely to lie; null when that fails. */
 export function solveDraw(
   place: Place,
   components: readonly string[],
   draws: Draws,
   i: number,
   humidity: Float64Array | null,
+  near: DropEnd = place,
 ): SolvedDraw | null {
-  const { equilibrium, conditions, factor, waterActivity, factors, waiting } = place;
-  const { system } = equilibrium;
+  const { conditions, waterActivity, factors, waiting } = place;
+  const { system } = place.equilibrium;
   const totals_molPerL: Record<string, number> = {};
   for (const [name, central] of Object.entries(conditions.totals_molPerL)) {
     const inWater = draws.waterTotals.get(name)?.[i];
@@ -36,12 +42,14 @@ export function solveDraw(
     {
       ...conditions,
       totals_molPerL,
-      ...shiftedConstants(system, factors, (f) => draws.normal(f.key)[i]!),
-      start: equilibrium,
+      ...shiftedConstants(system, factors, (f) => stretched(f, draws.normal(f.key)[i]!)),
+      start: near.equilibrium,
       maxIterations: MOST_ITERATIONS,
+      tolerance: DRAW_TOLERANCE,
     },
-    factor,
+    near.factor,
     waterActivity === null ? null : (humidity?.[i] ?? waterActivity),
+    DRAW_AIR_NEAR,
   );
   if (!result.ok) return null;
   const solved = result.equilibrium;

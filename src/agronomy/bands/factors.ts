@@ -1,6 +1,6 @@
 import { metalOf, systemUncertainties } from "../../chem/index.ts";
 import type { CompiledSystem, Equilibrium, ThermoData } from "../../chem/index.ts";
-import { borrowedActivity, MIXING } from "./model-uncertainty.ts";
+import { borrowedActivity, MIXING, SOLID_SPREAD } from "./model-uncertainty.ts";
 
 /**
  * Something uncertain about the chemistry, drawn as a standard normal: it moves log10 of constants of species and
@@ -11,6 +11,13 @@ export interface Factor {
   readonly key: string;
   readonly species: readonly Weight[];
   readonly solids: readonly Weight[];
+  /** How far a draw below the centre goes for one above it [1]; left out: as far. */
+  readonly belowPerAbove?: number;
+}
+
+/** A draw of a factor [standard deviations], stretched below the centre where its spread is uneven. */
+export function stretched({ belowPerAbove = 1 }: Factor, z: number): number {
+  return z < 0 ? belowPerAbove * z : z;
 }
 
 /** Place in the system's list, and log10 units per standard deviation. */
@@ -63,7 +70,13 @@ function buildConstantFactors(
   for (const [name, sigma] of Object.entries(logKsp)) {
     const index = system.solidIndex.get(name);
     if (index === undefined || sigma < LEAST) continue;
-    factors.push({ key: `solubility:${name}`, species: [], solids: [[index, sigma]] });
+    const spread = SOLID_SPREAD.get(name);
+    const solid: Factor = {
+      key: `solubility:${name}`,
+      species: [],
+      solids: [[index, spread?.above ?? sigma]],
+    };
+    factors.push(spread === undefined ? solid : { ...solid, belowPerAbove: spread.belowPerAbove });
   }
   return factors;
 }

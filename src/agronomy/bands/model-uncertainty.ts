@@ -21,6 +21,19 @@ export const HUMIDITY_MEASURED = file.standards.humidityMeasured.value;
 export const RATE_FACTOR = file.standards.rateFactor.value;
 /** Uncertain mixing terms: θ [kg/mol] between an ion and another. */
 export const MIXING = file.mixing;
+/** A spread with a longer side below its centre: one standard deviation above it, and how far below goes for it. */
+export interface UnevenSpread {
+  readonly above: number;
+  readonly belowPerAbove: number;
+}
+
+/** Spread of log Ksp of solids whose age is not known, by name. */
+export const SOLID_SPREAD: ReadonlyMap<string, UnevenSpread> = new Map(
+  file.solids.map(({ solid, low, central, high }) => [
+    solid,
+    { above: (high - central) / Z95, belowPerAbove: (central - low) / (high - central) },
+  ]),
+);
 /** Tests that would settle an assumption about drying. */
 export const DRYING_TESTS = file.tests;
 

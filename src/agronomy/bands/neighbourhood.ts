@@ -3,6 +3,7 @@ import type { Conditions, Equilibrium, Sensitivity, SensitivityParameter } from 
 import { freeLogit } from "../shares.ts";
 import type { Computed } from "../verdict.ts";
 import type { Draws } from "./draws.ts";
+import { stretched } from "./factors.ts";
 import type { Factor } from "./factors.ts";
 
 /** One equilibrium of a programme, and what it takes to solve one near it. */
@@ -15,12 +16,18 @@ export interface Place {
   /** Water activity that the factor was found for; null where the factor is given. */
   readonly waterActivity: number | null;
   /** The same drop in drier and in wetter air. */
-  readonly elsewhere: readonly Equilibrium[];
+  readonly elsewhere: readonly DropEnd[];
   readonly factors: readonly Factor[];
   /** Water from the source [L per L of spray]. */
   readonly waterShare: number;
   /** A solid that is not allowed here but might nucleate, by its index; null for none. */
   readonly waiting: number | null;
+}
+
+/** A drop in balance with the air, and its concentration factor. */
+export interface DropEnd {
+  readonly factor: number;
+  readonly equilibrium: Equilibrium;
 }
 
 /** What first-order propagation gives for each draw. */
@@ -30,6 +37,8 @@ export interface Predicted {
   /** Saturation index of the waiting solid; null when none waits. */
   readonly saturation: Float64Array | null;
   readonly pH: Float64Array;
+  /** Where the whole equilibrium of a draw is likely to lie: the start of a solve. */
+  readonly near: (draw: number) => DropEnd;
 }
 
 /** A species that is a smaller part than this of each of its components moves nothing. */
@@ -72,15 +81,79 @@ export function predict(
 
   const responses = responsesOf(place, components, result.value, firstTotal);
   const moved = totals.map((name) => relativeTotals(place, name, draws));
-  const columnsOf = (of: Response): Float64Array =>
-    carry(of, place, draws, humidity, { speciesAt, solidAt, firstTotal, moved });
+  const columns: Columns = { speciesAt, solidAt, firstTotal, moved };
+  const columnsOf = (of: Response): Float64Array => carry(of, place, draws, humidity, columns);
   return {
     ok: true,
     value: {
       logits: responses.logits.map(columnsOf),
       saturation: responses.saturation === null ? null : columnsOf(responses.saturation),
       pH: columnsOf(responses.pH),
+      near: (i) =>
+        likelyEnd(place, result.value, firstTotal, humidity?.[i] ?? null, movesOf(place, draws, i, columns)),
     },
+  };
+}
+
+/** Furthest that a start is moved along the factor [log10]. */
+const FURTHEST_START = 0.5;
+
+/** Change of log10 of every parameter in one draw. */
+function movesOf(place: Place, draws: Draws, i: number, columns: Columns): Float64Array {
+  const { speciesAt, solidAt, firstTotal, moved } = columns;
+  const moves = new Float64Array(firstTotal + moved.length);
+  for (const factor of place.factors) {
+    const z = stretched(factor, draws.normal(factor.key)[i]!);
+    for (const [index, w] of factor.species) {
+      const p = speciesAt.get(index);
+      if (p !== undefined) moves[p]! += w * z;
+    }
+    for (const [index, w] of factor.solids) {
+      const p = solidAt.get(index);
+      if (p !== undefined) moves[p]! += w * z;
+    }
+  }
+  moved.forEach((column, k) => (moves[firstTotal + k] = column?.[i] ?? 0));
+  return moves;
+}
+
+/** The end of a draw by the derivatives, from the end in the air that is closest to the draw's. */
+function likelyEnd(
+  place: Place,
+  all: readonly Sensitivity[],
+  firstTotal: number,
+  air: number | null,
+  moves: Float64Array,
+): DropEnd {
+  const { equilibrium, factor, waterActivity, elsewhere } = place;
+  let from: DropEnd = { factor, equilibrium };
+  let alongFactor = 0;
+  if (air !== null && waterActivity !== null) {
+    const apart = (end: DropEnd): number =>
+      Math.abs(Math.log(end.equilibrium.waterActivity ?? 1) - Math.log(air));
+    for (const end of elsewhere) if (apart(end) < apart(from)) from = end;
+    let asked = Math.log10(air / (from.equilibrium.waterActivity ?? air));
+    let perFactor = 0;
+    all.forEach(({ dLog10WaterActivity }, p) => {
+      asked -= moves[p]! * dLog10WaterActivity;
+      if (p >= firstTotal) perFactor += dLog10WaterActivity;
+    });
+    if (Math.abs(perFactor) > 1e-9)
+      alongFactor = Math.min(FURTHEST_START, Math.max(-FURTHEST_START, asked / perFactor));
+  }
+  const log10Concentrations = from.equilibrium.log10Concentrations.slice();
+  const solids = from.equilibrium.solids.slice();
+  all.forEach(({ dLog10Concentrations, dSolids_molPerL }, p) => {
+    const move = moves[p]! + (p >= firstTotal ? alongFactor : 0);
+    if (move === 0) return;
+    for (let s = 0; s < log10Concentrations.length; s++)
+      log10Concentrations[s]! += move * dLog10Concentrations[s]!;
+    for (let s = 0; s < solids.length; s++) solids[s]! += move * dSolids_molPerL[s]!;
+  });
+  for (let s = 0; s < solids.length; s++) if (!(from.equilibrium.solids[s]! > 0)) solids[s] = 0;
+  return {
+    factor: from.factor * 10 ** alongFactor,
+    equilibrium: { ...from.equilibrium, log10Concentrations, solids },
   };
 }
 
@@ -137,7 +210,7 @@ function responsesOf(
     const value = of(equilibrium);
     if (!held) return { value, by, overHumidity: [] };
     const perWater = sumFrom(by, firstTotal) / waterByFactor;
-    const overHumidity = [equilibrium, ...place.elsewhere]
+    const overHumidity = [equilibrium, ...place.elsewhere.map((end) => end.equilibrium)]
       .map((one) => [one.waterActivity ?? 1, of(one)] as const)
       .sort((a, b) => a[0] - b[0]);
     return { value, by: by.map((d, p) => d - perWater * water[p]!), overHumidity };
@@ -195,7 +268,7 @@ function carry(
     let weight = 0;
     for (const [index, w] of factor.species) weight += w * (by[speciesAt.get(index) ?? -1] ?? 0);
     for (const [index, w] of factor.solids) weight += w * (by[solidAt.get(index) ?? -1] ?? 0);
-    if (Math.abs(weight) > 1e-6) add(weight, draws.normal(factor.key));
+    if (Math.abs(weight) > 1e-6) add(weight, columnOf(factor, draws));
   }
   moved.forEach((column, k) => {
     if (column !== null) add(by[firstTotal + k]!, column);
@@ -204,6 +277,12 @@ function carry(
     for (let i = 0; i < out.length; i++) out[i]! += courseAt(overHumidity, humidity[i]!) - value;
   }
   return out;
+}
+
+/** Draws of a factor, stretched where its spread is uneven. */
+function columnOf(factor: Factor, draws: Draws): Float64Array {
+  const column = draws.normal(factor.key);
+  return factor.belowPerAbove === undefined ? column : column.map((z) => stretched(factor, z));
 }
 
 /** A course at a humidity: straight between its points, and level beyond them. */

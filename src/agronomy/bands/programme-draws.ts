@@ -3,17 +3,19 @@ import type { Conditions, Equilibrium } from "../../chem/index.ts";
 import { quantileOf } from "../../numerics/index.ts";
 import { NUCLEATING_SOLIDS } from "../chemistry.ts";
 import type { Chemistry } from "../chemistry.ts";
+import { airedDraws } from "../iron-air.ts";
 import type { LeafPath, LeafPaths } from "../leaf.ts";
 import type { Tank } from "../tank.ts";
 import type { Computed } from "../verdict.ts";
+import { abridge } from "./abridge.ts";
 import { calibrate, shareOf } from "./calibrate.ts";
-import type { Control } from "./calibrate.ts";
+import type { Control, Effort, Told } from "./calibrate.ts";
 import type { Draws } from "./draws.ts";
 import { MOST_ITERATIONS, solveDraw } from "./exact.ts";
 import { activityFactors, constantFactors } from "./factors.ts";
 import { drawnAssumption, HUMIDITY_MEASURED } from "./model-uncertainty.ts";
 import { predict } from "./neighbourhood.ts";
-import type { Place, Predicted } from "./neighbourhood.ts";
+import type { DropEnd, Place, Predicted } from "./neighbourhood.ts";
 
 /** Keys of what is drawn about drying. */
 export const NUCLEATION_KEY = "assumed:nucleationSI";
@@ -101,31 +103,34 @@ export function settledDraws(setting: DrawSetting, names: readonly string[], lef
  *
  * @param answer of the full tank, `paths` of the leaf, as found for central values
  * @param components of the actives asked for, at least one
- * @param how "first order" for a search; "corrected" by draws solved in full for an answer
+ * @param effort "first order" for a search; else corrected by draws solved in full
  */
 export function drawProgramme(
   tank: Tank,
   central: { readonly answer: Equilibrium; readonly paths: LeafPaths },
   components: readonly string[],
-  setting: DrawSetting,
+  asked: DrawSetting,
   chemistry: Chemistry,
-  how: "first order" | "corrected",
+  effort: Effort,
 ): Computed<ProgrammeDraws> {
+  const setting = airedDraws(asked, tank);
   const { draws, humidity, threshold } = setting;
-  const carried = (place: Place): Computed<Predicted & { readonly control: Control }> => {
+  const carried = (
+    place: Place,
+    told: (predicted: Predicted) => readonly Told[] = () => ["free share"],
+  ): Computed<Predicted & { readonly control: Control }> => {
     const predicted = predict(place, components, draws, humidity);
     if (!predicted.ok) return predicted;
-    if (how === "corrected")
-      return { ok: true, value: calibrate(place, components, predicted.value, draws, humidity) };
-    return { ok: true, value: { ...predicted.value, control: { solved: 0, difference: 0 } } };
+    const { value } = predicted;
+    return { ok: true, value: calibrate(place, components, value, draws, humidity, effort, told(value)) };
   };
   const full = carried(tankPlace(tank, central.answer, chemistry));
   if (!full.ok) return full;
   const never = leafPlace(tank, central.paths.never, "never", chemistry, humidity);
-  const without = carried(never);
+  const excess = pathExcess(central.paths.never, never.waiting);
+  const without = carried(never, ({ saturation }) => toldWithout(saturation, excess, threshold));
   if (!without.ok) return without;
 
-  const excess = pathExcess(central.paths.never, never.waiting);
   const forms = Array.from(
     threshold,
     (limit, i) => (without.value.saturation?.[i] ?? -Infinity) + excess > limit,
@@ -157,6 +162,21 @@ export function drawProgramme(
       keys: [...new Set(never.factors.map((factor) => factor.key))],
     },
   };
+}
+
+/** How far a saturation index to first order may be off [log10] when it is asked whether a solid forms in any draw. */
+const SATURATION_DOUBT = 1;
+
+/** What is to be told of a drop without the solid: its shares unless all draws form it, its saturation where some may. */
+function toldWithout(
+  saturation: Float64Array | null,
+  excess: number,
+  threshold: Float64Array,
+): readonly Told[] {
+  if (saturation === null) return ["free share"];
+  const margins = saturation.map((index, i) => index + excess - threshold[i]!);
+  if (Math.max(...margins) < -SATURATION_DOUBT) return ["free share"];
+  return Math.min(...margins) > SATURATION_DOUBT ? [] : ["free share", "saturation"];
 }
 
 /** Most draws solved one by one where the central answer has no solid to start from. */
@@ -203,12 +223,12 @@ export function leafPlace(
   chemistry: Chemistry,
   humidity: Float64Array,
 ): Place {
-  const { equilibrium, factor } = path.steps.at(-1)!;
+  const { equilibrium: end, factor } = path.steps.at(-1)!;
+  const { equilibrium, conditions } = abridge(end, chemistry.conditionsOnLeaf(tank, solid), factor);
   const { system } = equilibrium;
   const nucleating = NUCLEATING_SOLIDS.flatMap((name) => system.solidIndex.get(name) ?? []).filter((index) =>
     Number.isFinite(equilibrium.saturationIndices[index]),
   );
-  const conditions = chemistry.conditionsOnLeaf(tank, solid);
   const waterActivity = path.ended === "at the humidity" ? equilibrium.waterActivity : null;
   return {
     equilibrium,
@@ -237,11 +257,11 @@ function inOtherAir(
   central: Equilibrium,
   factor: number,
   humidity: Float64Array,
-): readonly Equilibrium[] {
+): readonly DropEnd[] {
   const sorted = humidity.slice().sort();
   const airs = OTHER_AIR.map((p) => quantileOf(sorted, p));
   const here = central.waterActivity ?? 1;
-  const found: Equilibrium[] = [];
+  const found: DropEnd[] = [];
   const outwards = (list: readonly number[]): void => {
     let near = factor;
     let start = central;
@@ -253,7 +273,7 @@ function inOtherAir(
         air,
       );
       if (!end.ok) return;
-      found.push(end.equilibrium);
+      found.push({ factor: end.factor, equilibrium: end.equilibrium });
       near = end.factor;
       start = end.equilibrium;
     }

@@ -1,6 +1,5 @@
 import { useMemo } from "react";
 import type { ReactElement } from "react";
-import { useEngine } from "../engine/use-engine.ts";
 import { FormContext } from "../form/form-context.ts";
 import { MixGroup } from "../form/mix-group.tsx";
 import { SiteGroup } from "../form/site-group.tsx";
@@ -14,6 +13,7 @@ import { recordOf } from "./complaint-draft.ts";
 import { ComplaintToolbar } from "./complaint-toolbar.tsx";
 import { SeenGroup } from "./seen-group.tsx";
 import { useComplaint } from "./use-complaint.ts";
+import { useComplaintEngine } from "./use-complaint-engine.ts";
 import { UsedGroup } from "./used-group.tsx";
 
 const words = {
@@ -27,7 +27,7 @@ export function ComplaintScreen({ openJob }: { openJob: Draft }): ReactElement {
   const { state, dispatch, dispatchJob } = useComplaint(openJob);
   const { draft } = state;
   const document = useMemo(() => recordOf(draft), [draft]);
-  const engine = useEngine("complaint", document, "complaint");
+  const engine = useComplaintEngine(document);
   const { catalogue, issues, readSheet } = engine;
   const form = useMemo(
     () => ({ draft: draft.job, dispatch: dispatchJob, catalogue, issues, readSheet }),
@@ -50,7 +50,7 @@ export function ComplaintScreen({ openJob }: { openJob: Draft }): ReactElement {
         dispatch={dispatch}
         openJob={openJob}
         document={document}
-        answered={engine.answer}
+        answered={engine.answered}
       />
       <FormContext value={form}>
         <main className="columns">
@@ -66,8 +66,8 @@ export function ComplaintScreen({ openJob }: { openJob: Draft }): ReactElement {
           </div>
           <div className="follows" id="complaint-follows" tabIndex={-1} data-complaint={stateWord}>
             <h2>{words.follows}</h2>
-            <Waiting answer={engine} hasAnswer={engine.answer !== null} draft={draft.job} />
-            {engine.answer !== null && <ComplaintAnswerView answered={engine.answer} />}
+            <Waiting answer={engine} hasAnswer={engine.answered !== null} draft={draft.job} />
+            {engine.answered !== null && <ComplaintAnswerView answered={engine.answered} />}
           </div>
         </main>
       </FormContext>

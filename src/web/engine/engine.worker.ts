@@ -8,6 +8,7 @@ import {
   LOADS,
   OTHER_PARTNERS,
   PATTERNS,
+  planInSteps,
   planJob,
   PLANTS,
   readComplaint,
@@ -15,7 +16,14 @@ import {
   SPRAYER_METALS,
   WATER_TREATMENTS,
 } from "../../agronomy/index.ts";
-import type { ConditionerRecord, FeedRecord, Plan, TradeData } from "../../agronomy/index.ts";
+import type {
+  ComplaintAnswer,
+  ConditionerRecord,
+  FeedRecord,
+  Plan,
+  TitledJob,
+  TradeData,
+} from "../../agronomy/index.ts";
 import { builtInThermo } from "../../chem/index.ts";
 import {
   activeComplaintLines,
@@ -31,16 +39,13 @@ import {
 import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
-import { sheetView } from "./sheet-view.ts";
 import type { FlasksRequest } from "../flasks/messages.ts";
 import type { JobDocument } from "../job/to-document.ts";
+import { sheetView } from "./sheet-view.ts";
 import type {
   Answered,
-  AnswerRequest,
-  AnswerTo,
   Catalogue,
   ConditionerOption,
-  EngineAnswer,
   EngineReply,
   EngineRequest,
   Planned,
@@ -115,59 +120,63 @@ function neededWords({ code, expected }: Issue): string {
   return /^\d/.test(expected) ? `needed, such as ${expected}.` : `needed: ${expected}.`;
 }
 
-/** An answer with the time it took. */
-function timed<K extends keyof AnswerTo>(
-  type: K,
-  id: number,
-  work: () => Pick<EngineAnswer<K>, "issues" | "answer">,
-): EngineAnswer<K> {
-  const started = performance.now();
-  const done = work();
-  return { type, id, ...done, elapsed_ms: performance.now() - started };
-}
+/** The newest job asked about: work on an older one is given up. */
+let newest = 0;
+/** How long [ms] the engine works before it looks whether something else was asked. */
+const TURN_MS = 40;
 
-function answer({ type, id, document }: AnswerRequest): EngineReply {
-  return type === "plan"
-    ? timed(type, id, () => planOf(document))
-    : timed(type, id, () => complaintOf(document));
-}
-
-function planOf(document: JobDocument): Pick<EngineAnswer<"plan">, "issues" | "answer"> {
-  const job = readJob(document, { trade });
-  const read = job.ok ? planJob(job.value, { thermo, trade }) : job;
-  const issues = job.ok ? [...job.issues, ...read.issues] : job.issues;
-  let planned: Planned | null = null;
-  if (job.ok && read.ok) {
-    const facts = { date: today(), title: job.value.title, sampled: job.value.water.sampled };
-    const cards = read.value.programmes.map(
-      (p) => [p.id, cardHtml(fillCard(read.value, { ...facts, programme: p.id }))] as const,
-    );
-    planned = {
-      plan: read.value,
-      job: job.value,
-      certainty: certaintyOf(read.value),
-      known: knownOfActives(job.value, trade),
-      cards: Object.fromEntries(cards),
+const turns = new MessageChannel();
+/** Lets what has been asked meanwhile be taken in. */
+function nextTurn(): Promise<void> {
+  return new Promise((resolve) => {
+    turns.port1.onmessage = () => {
+      resolve();
     };
-  }
-  return { issues: worded(issues), answer: planned };
+    turns.port2.postMessage(null);
+  });
 }
 
-function complaintOf(document: JobDocument): Pick<EngineAnswer<"complaint">, "issues" | "answer"> {
-  const record = readComplaint(document, { trade });
-  const read = record.ok ? checkComplaint(record.value, { thermo, trade }) : record;
-  const issues = worded(record.ok ? [...record.issues, ...read.issues] : record.issues);
-  if (!read.ok) return { issues, answer: null };
-  const { value } = read;
-  const answer: Answered = {
-    answer: value,
-    headline: complaintHeadline(value),
-    limits: limitsText(value),
-    actives: value.actives.map(activeComplaintLines),
-    causes: value.causes.map(causeText),
-    html: complaintHtml(value, { date: today() }),
+/** Answers a job: first the tank as planned, at once, then every way out with its ranges. */
+async function answer(id: number, document: JobDocument): Promise<void> {
+  newest = id;
+  const started = performance.now();
+  const since = (): number => performance.now() - started;
+  const job = readJob(document, { trade });
+  if (!job.ok) {
+    say({ type: "plan", id, issues: worded(job.issues), planned: null, elapsed_ms: since() });
+    return;
+  }
+  const first = planJob(job.value, { thermo, trade }, { draws: 0, waysOut: false });
+  if (first.ok) say({ type: "first", id, plan: first.value, job: job.value, elapsed_ms: since() });
+  const steps = planInSteps(job.value, { thermo, trade });
+  let turn = performance.now();
+  for (;;) {
+    if (performance.now() - turn > TURN_MS) {
+      await nextTurn();
+      turn = performance.now();
+      if (newest !== id) return;
+    }
+    const step = steps.next();
+    if (step.done !== true) continue;
+    const issues = worded([...job.issues, ...step.value.issues]);
+    const planned = step.value.ok ? plannedOf(job.value, step.value.value) : null;
+    say({ type: "plan", id, issues, planned, elapsed_ms: since() });
+    return;
+  }
+}
+
+function plannedOf(job: TitledJob, plan: Plan): Planned {
+  const facts = { date: today(), title: job.title, sampled: job.water.sampled };
+  const cards = plan.programmes.map(
+    (p) => [p.id, cardHtml(fillCard(plan, { ...facts, programme: p.id }))] as const,
+  );
+  return {
+    plan,
+    job,
+    certainty: certaintyOf(plan),
+    known: knownOfActives(job, trade),
+    cards: Object.fromEntries(cards),
   };
-  return { issues, answer };
 }
 
 function certaintyOf({ uncertainty, programmes }: Plan): readonly string[] {
@@ -183,12 +192,30 @@ function today(): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
+function complaint(id: number, document: JobDocument): EngineReply {
+  const record = readComplaint(document, { trade });
+  const read = record.ok ? checkComplaint(record.value, { thermo, trade }) : record;
+  const issues = worded(record.ok ? [...record.issues, ...read.issues] : record.issues);
+  return { type: "complaint", id, issues, answered: read.ok ? answeredOf(read.value) : null };
+}
+
+function answeredOf(answer: ComplaintAnswer): Answered {
+  return {
+    answer,
+    headline: complaintHeadline(answer),
+    limits: limitsText(answer),
+    actives: answer.actives.map(activeComplaintLines),
+    causes: answer.causes.map(causeText),
+    html: complaintHtml(answer, { date: today() }),
+  };
+}
+
 function sheet({ id, input, options }: Extract<EngineRequest, { type: "sheet" }>): EngineReply {
   const read = "cells" in input ? readSheetCells(input.cells, options) : readSheet(input.text, options);
   return { type: "sheet", id, view: sheetView(read) };
 }
 
-/** The demonstration brings indicators and drawings of its own: they are fetched when they are asked for. */
+/** The flasks' part of the engine, fetched when it is first asked for. */
 async function flasks(request: FlasksRequest): Promise<void> {
   const { answerFlasks } = await import("../flasks/flasks-engine.ts");
   answerFlasks(request, { thermo, trade }, (reply) => {
@@ -198,9 +225,19 @@ async function flasks(request: FlasksRequest): Promise<void> {
 
 self.onmessage = (event: MessageEvent<EngineRequest>) => {
   const request = event.data;
-  if ("document" in request) say(answer(request));
-  else if (request.type === "sheet") say(sheet(request));
-  else void flasks(request.request);
+  switch (request.type) {
+    case "plan":
+      void answer(request.id, request.document);
+      return;
+    case "complaint":
+      say(complaint(request.id, request.document));
+      return;
+    case "sheet":
+      say(sheet(request));
+      return;
+    case "flasks":
+      void flasks(request.request);
+  }
 };
 
 say({ type: "catalogue", catalogue: catalogueOf(trade) });

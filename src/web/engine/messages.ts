@@ -98,29 +98,16 @@ export interface SheetView {
   readonly other: readonly SheetText[];
 }
 
-/** Documents the engine answers as they are typed, with what it makes of each. */
-export interface AnswerTo {
-  readonly plan: Planned;
-  readonly complaint: Answered;
-}
-
-/** A document to be answered. */
-export interface AnswerRequest {
-  readonly type: keyof AnswerTo;
-  readonly id: number;
-  readonly document: JobDocument;
-}
-
 /** What the page asks of the engine. */
 export type EngineRequest =
-  | AnswerRequest
-  | { readonly type: "flasks"; readonly request: FlasksRequest }
+  | { readonly type: "plan" | "complaint"; readonly id: number; readonly document: JobDocument }
   | {
       readonly type: "sheet";
       readonly id: number;
       readonly input: SheetInput;
       readonly options: SheetOptions;
-    };
+    }
+  | { readonly type: "flasks"; readonly request: FlasksRequest };
 
 /** A finished plan with what was made from it. */
 export interface Planned {
@@ -138,6 +125,12 @@ export interface Planned {
   readonly cards: Readonly<Record<string, string>>;
 }
 
+/** The first answer to a job: the tank as planned, without ways out and ranges. */
+export interface FirstAnswer {
+  readonly plan: Plan;
+  readonly job: Job;
+}
+
 /** A complaint answered, with the words that go with it. */
 export interface Answered {
   readonly answer: ComplaintAnswer;
@@ -152,23 +145,27 @@ export interface Answered {
   readonly html: string;
 }
 
-/** The answer to a document of one kind. */
-export interface EngineAnswer<K extends keyof AnswerTo> {
-  readonly type: K;
-  readonly id: number;
-  readonly issues: readonly WordedIssue[];
-  /** null while an issue blocks the answer. */
-  readonly answer: AnswerTo[K] | null;
-  readonly elapsed_ms: number;
-}
-
 /** What the engine answers. */
 export type EngineReply =
   | { readonly type: "catalogue"; readonly catalogue: Catalogue }
-  | EngineAnswer<"plan">
-  | EngineAnswer<"complaint">
-  | { readonly type: "flasks"; readonly reply: FlasksReply }
-  | { readonly type: "sheet"; readonly id: number; readonly view: SheetView };
+  | ({ readonly type: "first"; readonly id: number; readonly elapsed_ms: number } & FirstAnswer)
+  | {
+      readonly type: "plan";
+      readonly id: number;
+      readonly issues: readonly WordedIssue[];
+      /** null while an issue blocks the answer. */
+      readonly planned: Planned | null;
+      readonly elapsed_ms: number;
+    }
+  | {
+      readonly type: "complaint";
+      readonly id: number;
+      readonly issues: readonly WordedIssue[];
+      /** null while an issue blocks the answer. */
+      readonly answered: Answered | null;
+    }
+  | { readonly type: "sheet"; readonly id: number; readonly view: SheetView }
+  | { readonly type: "flasks"; readonly reply: FlasksReply };
 
 /** The choice that a text of a document means, whatever its case; undefined when there is none. */
 export function choiceOf<C extends Choice>(choices: readonly C[], text: string): C | undefined {

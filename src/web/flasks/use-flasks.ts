@@ -1,8 +1,8 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { SeenColours, ShowCheck } from "../../agronomy/index.ts";
-import type { EngineReply, EngineRequest } from "../engine/messages.ts";
+import { useEngineWorker } from "../engine/use-engine-worker.ts";
 import type { JobDocument } from "../job/to-document.ts";
-import type { BenchView, FarmView, FlasksReply, FlasksRequest, ShowView } from "./messages.ts";
+import type { BenchView, FarmView, FlasksRequest, ShowView } from "./messages.ts";
 
 /** What the screen knows of its demonstration. */
 export interface FlasksView {
@@ -22,6 +22,8 @@ export interface FlasksView {
   script(job: JobDocument, then: (html: string | null) => void): void;
 }
 
+const FAULT = [{ severity: "error", words: "A fault in the program stopped the sums." }];
+
 /** Computes a demonstration in a worker, so that the page never stands still. */
 export function useFlasks(text: string): FlasksView {
   const newest = useRef(0);
@@ -33,23 +35,24 @@ export function useFlasks(text: string): FlasksView {
   const [bench, setBench] = useState<BenchView | null>(null);
   const [farm, setFarm] = useState<FarmView | null>(null);
 
-  const ask = useFlasksEngine({
-    onReply: (reply) => {
-      if (reply.id !== newest.current) return;
-      if (reply.type === "show") {
-        setView(reply.view);
-        setIssues(reply.issues);
-        setWorking(!reply.complete);
-      } else if (reply.type === "check") setCheck(reply.check);
-      else if (reply.type === "bench") setBench(reply.bench);
-      else if (reply.type === "farm") setFarm(reply.farm);
-      else waitingForScript.current?.(reply.html);
-    },
-    onFault: () => {
-      setIssues([{ severity: "error", words: "A fault in the program stopped the sums." }]);
-      setWorking(false);
-    },
+  const { ask: askEngine, failed } = useEngineWorker((news) => {
+    if (news.type !== "flasks" || news.reply.id !== newest.current) return;
+    const { reply } = news;
+    if (reply.type === "show") {
+      setView(reply.view);
+      setIssues(reply.issues);
+      setWorking(!reply.complete);
+    } else if (reply.type === "check") setCheck(reply.check);
+    else if (reply.type === "bench") setBench(reply.bench);
+    else if (reply.type === "farm") setFarm(reply.farm);
+    else waitingForScript.current?.(reply.html);
   });
+  const ask = useCallback(
+    (request: FlasksRequest) => {
+      askEngine({ type: "flasks", request });
+    },
+    [askEngine],
+  );
   useEffect(() => {
     newest.current += 1;
     setWorking(true);
@@ -61,8 +64,8 @@ export function useFlasks(text: string): FlasksView {
 
   return {
     view,
-    issues,
-    working,
+    issues: failed ? FAULT : issues,
+    working: working && !failed,
     check,
     bench,
     farm,
@@ -80,35 +83,4 @@ export function useFlasks(text: string): FlasksView {
       ask({ type: "script", id: newest.current, job });
     },
   };
-}
-
-interface Ears {
-  readonly onReply: (reply: FlasksReply) => void;
-  readonly onFault: () => void;
-}
-
-/** An engine for the time the screen is open. @returns asks it */
-function useFlasksEngine(ears: Ears): (request: FlasksRequest) => void {
-  const worker = useRef<Worker | null>(null);
-  const current = useRef(ears);
-  useEffect(() => {
-    current.current = ears;
-  });
-  useEffect(() => {
-    const started = new Worker(new URL("../engine/engine.worker.ts", import.meta.url), { type: "module" });
-    started.onmessage = ({ data }: MessageEvent<EngineReply>) => {
-      if (data.type === "flasks") current.current.onReply(data.reply);
-    };
-    started.onerror = () => {
-      current.current.onFault();
-    };
-    worker.current = started;
-    return () => {
-      started.terminate();
-      worker.current = null;
-    };
-  }, []);
-  return useCallback((request: FlasksRequest) => {
-    worker.current?.postMessage({ type: "flasks", request } satisfies EngineRequest);
-  }, []);
 }

@@ -88,6 +88,12 @@ interface SelectFieldProps extends FieldShell {
   readonly alone?: boolean;
 }
 
+/** A yes or a no. */
+export const YES_NO: readonly Choice[] = [
+  { id: "yes", name: "yes" },
+  { id: "no", name: "no" },
+];
+
 function Options({ choices }: { choices: readonly Choice[] }): ReactNode {
   return choices.map((choice) => (
     <option key={choice.id} value={choice.id}>
@@ -122,7 +128,7 @@ export function SelectField(props: SelectFieldProps): ReactElement {
       <select
         id={id}
         value={chosen?.id ?? props.value}
-        aria-describedby={`${id}-messages`}
+        aria-describedby={props.hint === undefined ? `${id}-messages` : `${id}-about ${id}-messages`}
         aria-invalid={own.some((issue) => issue.severity === "error") || undefined}
         onChange={(event) => {
           props.onChange(event.target.value);
@@ -140,6 +146,11 @@ export function SelectField(props: SelectFieldProps): ReactElement {
           ),
         )}
       </select>
+      {props.hint !== undefined && (
+        <p id={`${id}-about`} className="about">
+          {props.hint}
+        </p>
+      )}
       <Messages id={`${id}-messages`} issues={own} typing={false} />
     </div>
   );

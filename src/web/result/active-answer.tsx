@@ -15,6 +15,7 @@ import {
   heldWords,
   holderWords,
   inHundred,
+  ownAcidWords,
   rangeWords,
 } from "./words.ts";
 
@@ -32,6 +33,7 @@ export function ActiveAnswer(props: ActiveAnswerProps): ReactElement {
   const { verdict, path, tank, holdingTime_h, idPrefix } = props;
   const clock = clockSum(verdict.byClock, holdingTime_h);
   const ends = endsWords(verdict.onLeaf, verdict.name);
+  const acid = ownAcidWords(verdict.onLeaf);
   const strongest = path.at(-1)?.factor;
   const id = `${idPrefix}-${verdict.active}`;
   return (
@@ -41,6 +43,7 @@ export function ActiveAnswer(props: ActiveAnswerProps): ReactElement {
       <SharePicture id={`${id}-picture`} verdict={verdict} path={path} />
       <Answer where="On the leaf" share={verdict.onLeaf} />
       {ends !== null && <p>{ends}</p>}
+      {acid !== null && <p>{acid}</p>}
       <Legend verdict={verdict} unsure={ends !== null} />
       {strongest !== undefined && verdict.onLeaf.free !== null && (
         <p className="about">

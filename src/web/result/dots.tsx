@@ -1,17 +1,14 @@
 import type { ReactElement } from "react";
+import { countOutOf } from "../../units/index.ts";
 
 /** Dots in a row: as many as can be counted at arm's length on a phone. */
 export const DOTS = 20;
 
 const SIZE = 15;
 
-/**
- * A share of draws as dots out of twenty. Neither end is claimed by rounding: all twenty only when every draw agrees.
- */
+/** A share of draws as dots out of twenty. */
 export function dotsOf(share: number): number {
-  if (share >= 1) return DOTS;
-  if (share <= 0) return 0;
-  return Math.min(DOTS - 1, Math.max(1, Math.round(share * DOTS)));
+  return countOutOf(share, DOTS);
 }
 
 /** Twenty countable dots, the filled ones for the draws that meet the aim. The words beside them say the same. */

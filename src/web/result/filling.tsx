@@ -1,4 +1,5 @@
 import type { ReactElement } from "react";
+import { jarStart } from "../../report/index.ts";
 import type { Caution, Filling, JarAmount, Load } from "../../agronomy/index.ts";
 import { Evidence, SourceLink, WarningMark } from "./evidence.tsx";
 import { figure } from "./words.ts";
@@ -98,19 +99,23 @@ function LoadRow({ label, unit, pick, full, last }: LoadRowProps): ReactElement 
 }
 
 /** The jar test in the proportions of the tank. */
-export function Jar({ jar }: { jar: readonly JarAmount[] }): ReactElement {
+export function Jar({ jar, jarVolume_L }: { jar: readonly JarAmount[]; jarVolume_L: number }): ReactElement {
   return (
-    <ul className="jar">
-      {jar.map((amount) => (
-        <li key={amount.product}>
-          <strong>
-            {figure(amount.amount)} {amount.unit}
-          </strong>{" "}
-          {amount.label}
-          {amount.how !== null && <span className="about"> {amount.how}</span>}
-        </li>
-      ))}
-    </ul>
+    <>
+      <p>{jarStart(jarVolume_L)}</p>
+      <ul className="jar">
+        {jar.map((amount) => (
+          <li key={amount.product}>
+            <strong>
+              {figure(amount.amount)} {amount.unit}
+            </strong>{" "}
+            {amount.label}
+            {amount.how !== null && <span className="about"> {amount.how}</span>}
+            {amount.spoons !== null && <span className="about"> {amount.spoons}</span>}
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 

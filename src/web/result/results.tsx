@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import type { ReactElement, ReactNode } from "react";
 import type { Plan, Programme } from "../../agronomy/index.ts";
-import type { Planned } from "../engine/messages.ts";
+import type { FirstAnswer, Planned } from "../engine/messages.ts";
 import { Section } from "../form/section.tsx";
 import { saveText } from "../save-text.ts";
 import { ActiveAnswer } from "./active-answer.tsx";
@@ -16,20 +16,22 @@ import { MoneyFacts } from "./money-facts.tsx";
 import { SumList } from "./sum-list.tsx";
 import { fillingSums, hardnessSum } from "./sums.ts";
 import { Sources, WaterFacts } from "./water-facts.tsx";
+import { ThreeAnswers } from "./three-answers.tsx";
 import { programmeWords, WaysOut } from "./ways-out.tsx";
 
 interface ResultsProps {
   readonly planned: Planned;
+  /** The tank as planned of a newer document whose ways out are still worked out. */
+  readonly first: FirstAnswer | null;
   readonly picked: Programme;
   readonly onPick: (id: string) => void;
   readonly sampleNote: ReactNode;
 }
 
 /** Everything that follows from the job. */
-export function Results({ planned, picked, onPick, sampleNote }: ResultsProps): ReactElement {
+export function Results({ planned, first, picked, onPick, sampleNote }: ResultsProps): ReactElement {
   const { plan, job } = planned;
   const { aim } = job;
-  const nothingAdded = plan.programmes.find((programme) => programme.kind === "none");
   const { order, loads, jar, cautions } = picked.filling;
   const pickedWords = programmeWords(picked);
   const { known } = planned;
@@ -47,18 +49,7 @@ export function Results({ planned, picked, onPick, sampleNote }: ResultsProps): 
     <SourcesContext value={names}>
       <AnswerLine planned={planned} picked={picked} />
       {sampleNote}
-      <Section id="section-answers" title="Three answers" lead="The tank as planned, nothing added.">
-        {plan.actives.map((verdict) => (
-          <ActiveAnswer
-            key={verdict.active}
-            idPrefix="planned"
-            verdict={verdict}
-            path={nothingAdded?.path ?? []}
-            tank={plan.tank}
-            holdingTime_h={job.spray.holdingTime_h}
-          />
-        ))}
-      </Section>
+      <ThreeAnswers plan={first?.plan ?? plan} job={first?.job ?? job} first={first !== null} />
       <Section id="section-ways" title="Ways out">
         {plan.chosen === null && <p className="message message-warning">Nothing tried meets the aim.</p>}
         <WaysOut programmes={plan.programmes} aim={aim} picked={picked.id} onPick={onPick} />
@@ -96,7 +87,7 @@ export function Results({ planned, picked, onPick, sampleNote }: ResultsProps): 
         <LoadTable loads={loads} />
         <SumList summary="How these were worked out" sums={fillingSums(job, picked)} />
         <h4>Jar test</h4>
-        <Jar jar={jar} />
+        <Jar jar={jar} jarVolume_L={picked.filling.jarVolume_L} />
       </Section>
       <CardSection card={planned.cards[picked.id] ?? null} />
       <Section id="section-water-facts" title="The water, checked">

@@ -72,6 +72,12 @@ export function endsWords(leaf: LeafShare, active: string): string | null {
   return `${inHundred(withSolid.free)} if its calcium salt forms at once, ${inHundred(withoutSolid.free)} if it never forms. Which one a drop of ${active} does is not known.`;
 }
 
+/** What dries to the active's own acid on the leaf, in words; null where that is little or not known. */
+export function ownAcidWords({ ownAcid, free }: LeafShare): string | null {
+  if (free === null || ownAcid === null || ownAcid < 0.005) return null;
+  return `${inHundred(ownAcid)} of the free part dries to its own acid; no metal holds that. Whether it crystallises there was not measured.`;
+}
+
 /** The clock answer in one sentence. */
 export function clockWords(clock: ClockShare): string {
   if (clock.stable) return "Stable over the holding time, say the sources.";

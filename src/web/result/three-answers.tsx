@@ -1,0 +1,31 @@
+import type { ReactElement } from "react";
+import type { Job, Plan } from "../../agronomy/index.ts";
+import { Section } from "../form/section.tsx";
+import { ActiveAnswer } from "./active-answer.tsx";
+
+interface ThreeAnswersProps {
+  readonly plan: Plan;
+  readonly job: Job;
+  /** True while the ranges and the ways out are still worked out. */
+  readonly first: boolean;
+}
+
+/** What the water does to each active as planned. */
+export function ThreeAnswers({ plan, job, first }: ThreeAnswersProps): ReactElement {
+  const planned = plan.programmes.find((programme) => programme.kind === "none");
+  const more = first ? " Ranges and ways out follow in a moment." : "";
+  return (
+    <Section id="section-answers" title="Three answers" lead={`The tank as planned, nothing added.${more}`}>
+      {plan.actives.map((verdict) => (
+        <ActiveAnswer
+          key={verdict.active}
+          idPrefix="planned"
+          verdict={verdict}
+          path={planned?.path ?? []}
+          tank={plan.tank}
+          holdingTime_h={job.spray.holdingTime_h}
+        />
+      ))}
+    </Section>
+  );
+}

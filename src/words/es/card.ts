@@ -1,0 +1,40 @@
+import type { Translated } from "../en/index.ts";
+
+export const CARD: Translated<"card"> = {
+  title: "Hoja de llenado: {mix}",
+  sampleDated: "{source}, muestra del {date}",
+  sampleUndated: "{source}, fecha de la muestra no indicada",
+  noConditioner: "Sin acondicionador de agua",
+  lessWater: "Menos agua, sin acondicionador",
+  wayWithoutConditioner: "{way}; sin acondicionador",
+  wayWithDose: "{way}, {dose}",
+  result: "Lo menos libre: {tank} de cada 100 en el tanque, {leaf} de cada 100 en la hoja.",
+  nothingComputed: "No se pudo calcular ninguna salida.",
+  noneMeetsAim: "Ninguna salida alcanza el objetivo. Esta hoja llena de todos modos el tanque indicado.",
+  missesAim: "Esta salida no alcanza el objetivo.",
+  aimNotKnown: "No se sabe si así se alcanza el objetivo.",
+  check: "pH esperado con el tanque lleno: {pH}.",
+  redo:
+    "Rehacer la hoja si el pH se aparta de {pH} en más de {pHSteps}. " +
+    "También si la dureza se aparta de {hardness} mg/L como CaCO3 en más del {percent} %.",
+  footer: "Hardstand {version}, datos {data}. La etiqueta y la ley van primero.",
+  water: "Agua",
+  fill: "Llenado",
+  printed: "Impreso",
+  attention: "Atención.",
+  oneLoad: "{count} carga",
+  manyLoads: "{count} cargas",
+  fullLoads: "{loads}: carga completa {volume} para {area}.",
+  fullAndLastLoads:
+    "{loads}: carga completa {volume} para {area}; última carga {lastVolume} para {lastArea}.",
+  loadsDone: "Cargas hechas:",
+  loadCount: "Cargas: {count}. Carga completa {volume} para {area}.",
+  lastLoadLine: "Última carga {volume} para {area}.",
+  fullLoad: "carga completa",
+  lastLoad: "última carga",
+  lastLoadAmount: "última carga {amount}",
+  noAmount: "nada",
+  beforeYouStart: "Antes de empezar",
+  pause: "Pausa.",
+  found: "Medido: pH ______ Dureza ______",
+};

@@ -1,0 +1,40 @@
+import type { Translated } from "../en/index.ts";
+
+export const CARD: Translated<"card"> = {
+  title: "Fiche de remplissage : {mix}",
+  sampleDated: "{source}, prélevée le {date}",
+  sampleUndated: "{source}, jour du prélèvement non indiqué",
+  noConditioner: "Sans correcteur d'eau",
+  lessWater: "Moins d'eau, sans correcteur d'eau",
+  wayWithoutConditioner: "{way} ; sans correcteur d'eau",
+  wayWithDose: "{way}, {dose}",
+  result: "Part libre la plus faible : {tank} sur 100 en cuve, {leaf} sur 100 sur la feuille.",
+  nothingComputed: "Aucune solution n'a pu être calculée.",
+  noneMeetsAim: "Aucune solution n'atteint l'objectif. Cette fiche remplit quand même la cuve indiquée.",
+  missesAim: "Cette solution n'atteint pas l'objectif.",
+  aimNotKnown: "On ne sait pas si l'objectif est atteint.",
+  check: "pH attendu dans la cuve pleine : {pH}.",
+  redo:
+    "Refaire la fiche si le pH s'écarte de {pH} de plus de {pHSteps}. " +
+    "De même si la dureté s'écarte de {hardness} mg/L en CaCO3 de plus de {percent} %.",
+  footer: "Hardstand {version}, données {data}. L'étiquette et la loi passent d'abord.",
+  water: "Eau",
+  fill: "Remplissage",
+  printed: "Imprimé le",
+  attention: "Attention.",
+  oneLoad: "{count} cuve",
+  manyLoads: "{count} cuves",
+  fullLoads: "{loads} : cuve pleine {volume} pour {area}.",
+  fullAndLastLoads:
+    "{loads} : cuve pleine {volume} pour {area} ; dernière cuve {lastVolume} pour {lastArea}.",
+  loadsDone: "Cuves faites :",
+  loadCount: "Cuves : {count}. Cuve pleine {volume} pour {area}.",
+  lastLoadLine: "Dernière cuve {volume} pour {area}.",
+  fullLoad: "cuve pleine",
+  lastLoad: "dernière cuve",
+  lastLoadAmount: "dernière cuve {amount}",
+  noAmount: "rien",
+  beforeYouStart: "Avant de commencer",
+  pause: "Pause.",
+  found: "Mesuré : pH ______ Dureté ______",
+};

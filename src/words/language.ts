@@ -1,0 +1,44 @@
+import { ENGLISH_TEXTS } from "./en/index.ts";
+import type { TranslatedWords, Words } from "./en/index.ts";
+import { figuresIn } from "./figures.ts";
+import type { Figures } from "./figures.ts";
+import { AS_WRITTEN, phraseBook } from "./phrases.ts";
+import type { PhraseBook, Phrases } from "./phrases.ts";
+import type { LanguageTag } from "./tags.ts";
+
+/** What the shells hold of one language. */
+export interface LanguagePack {
+  readonly words: TranslatedWords;
+  /** Null for English, in which the data and the engine speak. */
+  readonly phrases: Phrases | null;
+}
+
+/** One language: its messages, its numbers and dates, and its phrases for the texts of the data. */
+export interface Language {
+  readonly tag: LanguageTag;
+  readonly words: Words;
+  readonly figures: Figures;
+  readonly phrases: PhraseBook;
+}
+
+/** The messages of a language, with the English one wherever it has none. */
+export function wordsWith(translated: TranslatedWords): Words {
+  const areas = Object.entries(ENGLISH_TEXTS).map(([name, texts]) => [
+    name,
+    { ...texts, ...translated[name as keyof Words] },
+  ]);
+  // The type of a message comes from its English text, and a test holds the holes of all languages equal.
+  return Object.fromEntries(areas) as Words;
+}
+
+/** A language from its pack. */
+export function languageOf(tag: LanguageTag, pack: LanguagePack): Language {
+  const words = wordsWith(pack.words);
+  // British days stay as year-month-day, which nobody misreads.
+  const figures = figuresIn(words.figures, tag, tag === "en-GB");
+  const phrases = pack.phrases === null ? AS_WRITTEN : phraseBook(pack.phrases, figures.decimal);
+  return { tag, words, figures, phrases };
+}
+
+/** British English, in which everything is written first. */
+export const ENGLISH: Language = languageOf("en-GB", { words: {}, phrases: null });

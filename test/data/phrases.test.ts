@@ -1,0 +1,65 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { parse } from "yaml";
+import { inProject } from "../../scripts/project.mjs";
+import { builtInTrade, planJob, readJob } from "../../src/agronomy/index.ts";
+import type { Plan } from "../../src/agronomy/index.ts";
+import { builtInThermo } from "../../src/chem/index.ts";
+import { fillCard } from "../../src/report/index.ts";
+import type { FillCard } from "../../src/report/index.ts";
+import { loadLanguage } from "../../src/words/index.ts";
+import type { Language } from "../../src/words/index.ts";
+
+const trade = builtInTrade();
+const languages = await Promise.all((["de", "fr", "es"] as const).map(loadLanguage));
+/** Between them they have every kind of step: conditioners, blends, settled iron, leaf feeds. */
+const jobs = ["top-bore.yaml", "two-sources.yaml", "iron-bore.yaml", "manganese-feed.yaml"];
+
+/** What the data can put on a card: names, forms, steps and cautions. */
+function textsOfData(): readonly string[] {
+  const records = [...trade.actives, ...trade.conditioners, ...trade.feeds];
+  return [
+    ...records.flatMap((one) => [one.name, ...one.cautions.map(({ text }) => text)]),
+    ...[...trade.actives, ...trade.conditioners].flatMap((one) => one.forms.map(({ name }) => name)),
+    ...trade.formulations.order.map(({ say }) => say.replace("{label}", "glyphosate SL")),
+    ...trade.cautions
+      .filter(({ scope }) => ["always", "conditioner"].includes(scope))
+      .map(({ text }) => text),
+  ];
+}
+
+function planOf(name: string): Plan {
+  const document: unknown = parse(readFileSync(inProject("examples", "jobs", name), "utf8"));
+  const job = readJob(document, { trade });
+  if (!job.ok) throw new Error(`${name} cannot be read`);
+  const plan = planJob(job.value, { thermo: builtInThermo(), trade });
+  if (!plan.ok) throw new Error(`${name} cannot be planned`);
+  return plan.value;
+}
+
+const plans = jobs.map(planOf);
+
+/** Texts of a card that stayed English. */
+function englishOf(card: FillCard): readonly string[] {
+  const said = [...card.before, ...card.steps.flatMap(({ what, cautions }) => [what, ...cautions])];
+  return said.filter(({ isEnglish }) => isEnglish).map(({ text }) => text);
+}
+
+describe.each(languages.map((language): [string, Language] => [language.tag, language]))(
+  "%s",
+  (_, language) => {
+    test("has every name, step and caution of the data that a card can show", () => {
+      expect(textsOfData().filter((text) => !language.phrases.has(text))).toEqual([]);
+    });
+
+    test("leaves nothing but published rules in English on the cards of the examples", () => {
+      const left = plans.flatMap((plan) =>
+        plan.programmes.flatMap(({ id }) => {
+          const facts = { date: "2026-03-02", title: null, sampled: "2026-03-01", programme: id };
+          return englishOf(fillCard(plan, facts, language));
+        }),
+      );
+      expect([...new Set(left)]).toEqual([]);
+    });
+  },
+);
