@@ -1,9 +1,10 @@
 import { metalOf } from "../chem/index.ts";
 import type { DryDownStep, Equilibrium } from "../chem/index.ts";
+import type { ActiveRecord } from "./data-types.ts";
 import type { LeafPaths } from "./leaf.ts";
 import { sharesOf } from "./shares.ts";
 import type { HeldShares } from "./shares.ts";
-import type { TankActive } from "./tank.ts";
+import type { Tank, TankActive } from "./tank.ts";
 import type { Evidence, LeafShare, Share } from "./types.ts";
 
 /** Why a share cannot be computed, or what it rests on; null when measured constants exist. */
@@ -59,4 +60,17 @@ function holdsInSolid(step: DryDownStep | undefined, component: string): boolean
     (solid, i) =>
       (solids[i] ?? 0) > 0 && (solid.formation[component] ?? 0) > 0 && metalOf(solid.formation) !== null,
   );
+}
+
+/** Components of the actives whose binding can be computed, with the active; of two products with one, the first. */
+export function computedComponents(
+  tank: Tank,
+): readonly { readonly active: ActiveRecord; readonly component: string }[] {
+  const found = new Map<string, ActiveRecord>();
+  for (const active of tank.actives) {
+    const { component, product } = active;
+    if (component !== null && bindingWhy(active).known && !found.has(component))
+      found.set(component, product.active);
+  }
+  return [...found].map(([component, active]) => ({ active, component }));
 }
