@@ -38,6 +38,8 @@ interface Template {
 const SENTENCE_END = /(?<=[.!?]) (?=\p{Lu})/u;
 /** What may stand in a hole: anything within one sentence. */
 const HOLE = "((?:(?!\\. ).)+)";
+/** A template with hardly a word of its own, such as "{active} as {form}", speaks only of what is known. */
+const FEWEST_OWN_SIGNS = 5;
 const NUMBER = /^[-−]?\d+(?:\.\d+)?$/;
 
 /**
@@ -64,14 +66,17 @@ export function phraseBook(phrases: Phrases, decimal: "." | ","): PhraseBook {
     return found;
   };
   const byTemplate = (text: string): string | null => {
-    for (const { pattern, names, translation } of templates) {
+    for (const { pattern, names, translation, length } of templates) {
       const found = pattern.exec(text);
       if (found === null) continue;
-      const values = new Map(names.map((name, i) => [name, inHole(found[i + 1] ?? "")]));
+      const pieces = found.slice(1);
+      if (length < FEWEST_OWN_SIGNS && !pieces.every(isKnown)) continue;
+      const values = new Map(names.map((name, i) => [name, inHole(pieces[i] ?? "")]));
       return translation.replace(/\{(\w+)\}/g, (hole, name: string) => values.get(name) ?? hole);
     }
     return null;
   };
+  const isKnown = (text: string): boolean => NUMBER.test(text) || lookUp(text) !== null;
   const inHole = (text: string): string =>
     NUMBER.test(text) ? text.replace(".", decimal) : (lookUp(text) ?? text);
 
