@@ -16,6 +16,7 @@ export function BottomBar({ planned, picked, waiting }: BottomBarProps): ReactEl
   const next = useNextSection();
   const language = useLanguage();
   const say = useSay();
+  const group = next?.dataset["section"] ?? "";
   const now = planned === null ? null : leastFreeOf(planned.plan.actives, planned.job.aim.where);
   const then =
     planned === null || picked === null ? null : leastFreeOf(picked.actives, planned.job.aim.where);
@@ -38,7 +39,7 @@ export function BottomBar({ planned, picked, waiting }: BottomBarProps): ReactEl
           heading?.focus({ preventScroll: true });
         }}
       >
-        {next === null ? say("Top") : say("Next: {group}", { group: next.dataset["section"] ?? "" })}
+        {next === null ? say("Top") : say("Next: {group}", { group })}
       </button>
     </nav>
   );

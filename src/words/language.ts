@@ -11,6 +11,8 @@ export interface LanguagePack {
   readonly words: TranslatedWords;
   /** Null for English, in which the data and the engine speak. */
   readonly phrases: Phrases | null;
+  /** Texts of the page by their English wording. They are looked up whole: their holes are filled afterwards. */
+  readonly page: Phrases;
 }
 
 /** One language: its messages, its numbers and dates, and its phrases for the texts of the data. */
@@ -19,6 +21,8 @@ export interface Language {
   readonly words: Words;
   readonly figures: Figures;
   readonly phrases: PhraseBook;
+  /** A text of the page, its holes not yet filled; what has no translation stays English. */
+  page(english: string): string;
 }
 
 /** The messages of a language, with the English one wherever it has none. */
@@ -36,9 +40,18 @@ export function languageOf(tag: LanguageTag, pack: LanguagePack): Language {
   const words = wordsWith(pack.words);
   // British days stay as year-month-day, which nobody misreads.
   const figures = figuresIn(words.figures, tag, tag === "en-GB");
-  const phrases = pack.phrases === null ? AS_WRITTEN : phraseBook(pack.phrases, figures.decimal);
-  return { tag, words, figures, phrases };
+  const phrases = phrasesOf(pack, figures.decimal);
+  const page = (english: string): string =>
+    Object.hasOwn(pack.page, english) ? (pack.page[english] ?? english) : phrases.name(english);
+  return { tag, words, figures, phrases, page };
+}
+
+/** The phrase book, which also knows what the page says without holes: the names of choices. */
+function phrasesOf({ phrases, page }: LanguagePack, decimal: "." | ","): PhraseBook {
+  if (phrases === null) return AS_WRITTEN;
+  const whole = Object.entries(page).filter(([english]) => !english.includes("{"));
+  return phraseBook({ ...Object.fromEntries(whole), ...phrases }, decimal);
 }
 
 /** British English, in which everything is written first. */
-export const ENGLISH: Language = languageOf("en-GB", { words: {}, phrases: null });
+export const ENGLISH: Language = languageOf("en-GB", { words: {}, phrases: null, page: {} });

@@ -55,7 +55,7 @@ describe.each(full)("%s", (_, pack) => {
 
 describe.each(all)("%s", (_, pack) => {
   test("has no empty message, and sentences of twenty words at most", () => {
-    const messages = [...ofPack(pack), ...phrasesOf(pack)];
+    const messages = [...ofPack(pack), ...phrasesOf(pack), ...Object.entries(pack.page)];
     expect(messages.filter(([, text]) => text.trim() === "")).toEqual([]);
     expect(tooLong(messages)).toEqual([]);
   });
@@ -65,6 +65,7 @@ describe.each(all)("%s", (_, pack) => {
     const pairs = [
       ...ofPack(pack).map(([key, text]) => [ofEnglish.get(key) ?? "", text]),
       ...phrasesOf(pack),
+      ...Object.entries(pack.page),
     ];
     const differ = pairs.filter(
       ([one = "", other = ""]) => holesOf(one).toSorted().join() !== holesOf(other).toSorted().join(),

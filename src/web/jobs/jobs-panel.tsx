@@ -205,6 +205,7 @@ function Steps({ view, onSaid }: PartProps): ReactElement | null {
 
 function Copies(props: PanelProps & PartProps): ReactElement {
   const { view, copyCount, persistence, onAsk, onSaveCopy, onSaid } = props;
+  const promise = view.isKept ? persistence : "unknown";
   const file = useRef<HTMLInputElement>(null);
   const language = useLanguage();
   const say = sayIn(language);
@@ -217,7 +218,7 @@ function Copies(props: PanelProps & PartProps): ReactElement {
   return (
     <>
       <h3>{say("Copies")}</h3>
-      <p className="about">{say(PERSISTENCE[view.isKept ? persistence : "unknown"])}</p>
+      <p className="about">{say(PERSISTENCE[promise])}</p>
       <div className="tools">
         <button
           type="button"

@@ -28,7 +28,7 @@ export type Say = <Text extends string>(english: Text, ...values: Values<Text>) 
 
 /** How a language says the texts of the page. What it has no words for stays English. */
 export function sayIn(language: Language): Say {
-  return (english, ...[values]) => fill(language.phrases.say(english).text as Message<string>, values ?? {});
+  return (english, ...[values]) => fill(language.page(english) as Message<string>, values ?? {});
 }
 
 /** Says the texts of the page in the language chosen. */

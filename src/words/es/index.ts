@@ -10,6 +10,10 @@ import { ACTIVES } from "./actives.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { CHEMISTRIES } from "./chemistries.ts";
 import { FILLING } from "./filling.ts";
+import { FORM } from "./form.ts";
+import { PAGE } from "./page.ts";
+import { READINGS } from "./readings.ts";
+import { RESULT } from "./result.ts";
 import { PRODUCT_CAUTIONS } from "./product-cautions.ts";
 
 /** Spanish, not yet checked by an adviser who speaks it. */
@@ -23,5 +27,13 @@ export const SPANISH: LanguagePack = {
     issues: ISSUES,
     plan: PLAN,
   },
-  phrases: { ...ACTIVES, ...CHEMISTRIES, ...FILLING, ...CAUTIONS, ...PRODUCT_CAUTIONS },
+  phrases: {
+    ...ACTIVES,
+    ...CHEMISTRIES,
+    ...FILLING,
+    ...CAUTIONS,
+    ...PRODUCT_CAUTIONS,
+    ...READINGS,
+  },
+  page: { ...PAGE, ...FORM, ...RESULT },
 };
