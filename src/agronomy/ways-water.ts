@@ -44,7 +44,7 @@ export function otherSource(setting: Setting, source: CompletedSource): Draft {
  */
 export function leastBlend(setting: Setting, source: CompletedSource): Computed<Draft | null> {
   const { job } = setting;
-  const { other, water } = source;
+  const { water } = source;
   const meets = (percent: number): Computed<boolean> => {
     const blend = blended(setting, water, percent);
     if (!blend.ok) return blend;
