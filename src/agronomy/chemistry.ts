@@ -23,6 +23,7 @@ import type {
   InteractionModel,
   ThermoData,
 } from "../chem/index.ts";
+import { onLeafTank } from "./leaf-calcium.ts";
 import type { Tank } from "./tank.ts";
 
 /**
@@ -157,7 +158,8 @@ function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
     activity: activityModel,
   });
 
-  const onLeaf = (tank: Tank, solid: LeafSolid): { compiled: CompiledSystem; conditions: Conditions } => {
+  const onLeaf = (filled: Tank, solid: LeafSolid): { compiled: CompiledSystem; conditions: Conditions } => {
+    const tank = onLeafTank(filled);
     const compiled = system(tank, "open", true);
     const totals: Record<string, number> = {};
     for (const [component, total] of Object.entries(tank.totals_molPerL)) {
@@ -210,7 +212,7 @@ function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
       return result;
     },
     byComplexesAlone: (tank, factor, withSalt) => {
-      const compiled = system(tank, "open", false);
+      const compiled = system(onLeafTank(tank), "open", false);
       const { conditions } = onLeaf(tank, withSalt ? "at equilibrium" : "never");
       const solids = (conditions.solids ?? []).filter((name) => !DROPLET_SOLIDS.includes(name));
       const { davies: dilute } = activity(tank.temperature_C);

@@ -76,6 +76,8 @@ const SPRAY: Job["spray"] = {
   deadVolume_L: null,
   hopper_L: null,
   output_LPerMin: null,
+  leafCalcium_kgPerHa: null,
+  coverage: null,
   aerated: null,
 };
 

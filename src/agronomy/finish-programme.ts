@@ -4,6 +4,7 @@ import { moneyOf, programmeCost } from "./cost.ts";
 import type { Extent } from "./cost.ts";
 import { ammoniumSulfateRuleDose } from "./dose-rule.ts";
 import { airRemarks } from "./iron-air.ts";
+import { leafCalciumRemarks } from "./leaf-calcium.ts";
 import { conditionerLabel, fillingOf } from "./filling.ts";
 import { heldValue } from "./held-value.ts";
 import { keepDraft } from "./kept-drafts.ts";
@@ -72,6 +73,7 @@ export function finishProgramme(draft: Draft, trade: TradeData, effort: Effort):
     remarks: [
       ...draft.remarks,
       ...remarksOn(draft),
+      ...leafCalciumRemarks(draft.tank),
       ...airRemarks(state.ferrousIron, state.pH, job.spray.aerated),
       ...borrowedActivity(draft, actives, path, drying.estimated),
     ],

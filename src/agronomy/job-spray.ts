@@ -7,7 +7,8 @@ import type { Job } from "./types.ts";
 /** Jar [L] taken when the job does not say. Common practice, no published source. */
 export const USUAL_JAR_L = 1;
 
-type Amount = "volume per area" | "volume" | "area" | "temperature" | "time" | "share" | "flow";
+type Amount =
+  "volume per area" | "volume" | "area" | "temperature" | "time" | "share" | "flow" | "solid rate";
 
 /** What a key of the spray block holds, and beyond which bounds it is a slip. Common practice, no published source. */
 interface SprayKey {
@@ -122,6 +123,24 @@ const KEYS: Readonly<Record<string, SprayKey>> = {
     likely: [5, 200],
     slip: "Is it what the hopper holds, in L?",
   },
+  "leaf calcium": {
+    dimension: "solid rate",
+    needed: false,
+    example: "5 mg/m2",
+    unit: "kg/ha of leaf",
+    possible: [0, 100],
+    likely: [0, 1],
+    slip: "Is it calcium on the leaf surface, in mg/m2 of leaf?",
+  },
+  coverage: {
+    dimension: "share",
+    needed: false,
+    example: "20 %",
+    unit: "as a share",
+    possible: [0.001, 1],
+    likely: [0.02, 1],
+    slip: "Is it the share of the leaf that the spray covers?",
+  },
   output: {
     dimension: "flow",
     needed: false,
@@ -151,6 +170,9 @@ export function readSpray(top: Fields, issues: IssueList): Job["spray"] | null {
   const deadVolume_L = value("dead volume");
   const hopper_L = value("hopper");
   const output_LPerMin = value("output");
+  const leafCalcium_kgPerHa = value("leaf calcium");
+  const coverage = value("coverage");
+  if (leafCalcium_kgPerHa !== null) isMissing(fields, "coverage", "20 %", issues);
   const aerated = readYesOrNo(fields, "aerated", issues);
   if (volume_LPerHa === null || tank_L === null || area_ha === null) return null;
   if (leastVolume_LPerHa !== null && leastVolume_LPerHa > volume_LPerHa) {
@@ -172,6 +194,8 @@ export function readSpray(top: Fields, issues: IssueList): Job["spray"] | null {
     deadVolume_L,
     hopper_L,
     output_LPerMin,
+    leafCalcium_kgPerHa,
+    coverage,
     aerated,
   };
 }

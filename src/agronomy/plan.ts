@@ -16,6 +16,7 @@ import { moreActive, otherFormsOf } from "./ways-active.ts";
 import { ironSettled } from "./ways-iron.ts";
 import { twoParts } from "./ways-two-part.ts";
 import type { Single } from "./ways-two-part.ts";
+import { alsoConditioned, otherWaysOf } from "./ways-conditioned.ts";
 import { leastBlend, otherSource } from "./ways-water.ts";
 import type { CompletedSource } from "./ways-water.ts";
 import type { Job, Plan, Programme } from "./types.ts";
@@ -82,9 +83,9 @@ export function* planInSteps(
     const programme = finish(draft, "few");
     if (programme !== null && candidate !== null) singles.push({ candidate, draft, programme });
   }
-  for (const pair of twoParts(setting, singles)) {
+  for (const pair of combined(setting, singles, finished)) {
     yield;
-    if (!pair.ok) issues.push(unsolved("two conditioners", pair.reason, pair.detail));
+    if (!pair.ok) issues.push(unsolved("two things together", pair.reason, pair.detail));
     const programme = pair.ok && pair.value !== null ? finish(pair.value, "few") : null;
     if (programme !== null && programme.meetsAim !== true) finished.delete(programme.id);
   }
@@ -106,6 +107,16 @@ export function* planInSteps(
     versions: { hardstand: HARDSTAND_VERSION, data: `${data.thermo.version}+${data.trade.version}` },
   };
   return { ok: true, issues: [...read.issues, ...issues], value: plan };
+}
+
+/** Ways that put two things together, each worked out when it is asked for. */
+function* combined(
+  setting: Setting,
+  singles: readonly Single[],
+  finished: ReadonlyMap<string, FinishedProgramme>,
+): Generator<Computed<Draft | null>> {
+  yield* twoParts(setting, singles);
+  yield* alsoConditioned(otherWaysOf(setting, [...finished.values()]), singles);
 }
 
 /** Waters and products of all ways. */

@@ -8,6 +8,7 @@ import type { DoseFound } from "./dose-search.ts";
 import { conditionerAmount, conditionerLabel } from "./filling.ts";
 import type { MixFeed } from "./feed.ts";
 import { aired } from "./iron-air.ts";
+import { leafCalcium_molPerL } from "./leaf-calcium.ts";
 import { holdingTimeOf } from "./sprayer.ts";
 import { fillTank, withoutTraces } from "./tank.ts";
 import type { DosedConditioner, MixProduct, Tank } from "./tank.ts";
@@ -73,7 +74,8 @@ export function tankOf(
 ): Tank {
   const { job, water, mix, feeds, temperature_C, chemistry } = setting;
   const spray = { volume_LPerHa, temperature_C };
-  const tank = fillTank(water, mix, conditioners, feeds, spray, chemistry.thermo);
+  const filled = fillTank(water, mix, conditioners, feeds, spray, chemistry.thermo);
+  const tank = { ...filled, leafCalcium_molPerL: leafCalcium_molPerL(job.spray, volume_LPerHa) };
   if (job.spray.aerated !== true) return tank;
   return aired(tank, chemistry, holdingTimeOf(job.spray, volume_LPerHa));
 }

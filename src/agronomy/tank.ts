@@ -42,6 +42,8 @@ export interface Tank {
   readonly waterShare: number;
   /** Mud that the water brings, per litre of spray; null where it was not tested. */
   readonly suspendedSolids_mgPerL: Ends | null;
+  /** Calcium that the leaf gives to a litre of spray on it [mol/L]; not in the totals. */
+  readonly leafCalcium_molPerL: number;
   /** Share of the iron(II) that air has turned to iron(III) in the tank [1]. */
   readonly oxidised: number;
 }
@@ -126,6 +128,7 @@ export function fillTank(
     volume_LPerHa: spray.volume_LPerHa,
     waterShare,
     suspendedSolids_mgPerL: mud === null ? null : { low: waterShare * mud.low, high: waterShare * mud.high },
+    leafCalcium_molPerL: 0,
     oxidised: 0,
   };
 }

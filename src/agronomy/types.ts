@@ -86,6 +86,10 @@ export interface Job {
     readonly temperature_C: number | null;
     /** Relative humidity of the air while drops dry [1]; null when not said. */
     readonly humidity: number | null;
+    /** Calcium on the leaves that drops take up [kg/ha of leaf]; null when not said: then none. */
+    readonly leafCalcium_kgPerHa: number | null;
+    /** Share of the leaf surface that the spray covers [1]; null when not said. */
+    readonly coverage: number | null;
     /** Whether the tank is full of air (open, splashing return): iron(II) is then oxidised; null when not said. */
     readonly aerated: boolean | null;
     /** From mixed to last sprayed; null when not said: then by `output_LPerMin`, where that is. */

@@ -44,7 +44,7 @@ export function otherSource(setting: Setting, source: CompletedSource): Draft {
  */
 export function leastBlend(setting: Setting, source: CompletedSource): Computed<Draft | null> {
   const { job } = setting;
-  const { other, water } = source;
+  const { water } = source;
   const meets = (percent: number): Computed<boolean> => {
     const blend = blended(setting, water, percent);
     if (!blend.ok) return blend;
@@ -64,7 +64,13 @@ export function leastBlend(setting: Setting, source: CompletedSource): Computed<
     else low = middle;
   }
   const percent = high * BLEND_STEP_PERCENT;
-  if (percent === 100) return { ok: true, value: null };
+  return percent === 100 ? { ok: true, value: null } : blendOf(setting, source, percent);
+}
+
+/** A blend with so many hundredths of the other source, whether it meets the aim or not. */
+export function blendOf(setting: Setting, source: CompletedSource, percent: number): Computed<Draft> {
+  const { job } = setting;
+  const { other, water } = source;
   const blend = blended(setting, water, percent);
   if (!blend.ok) return blend;
   const rest = 100 - percent;
