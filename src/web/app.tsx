@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { lazy, Suspense, useMemo, useState } from "react";
 import type { ReactElement } from "react";
 import type { Programme } from "../agronomy/index.ts";
 import { BottomBar } from "./bottom-bar.tsx";
@@ -18,10 +18,14 @@ import type { BookView } from "./jobs/use-book.ts";
 import { useResultKept } from "./jobs/use-result-kept.ts";
 import { OfflineBar } from "./offline/offline-bar.tsx";
 import { Patterns } from "./result/patterns.tsx";
-import { Results } from "./result/results.tsx";
-import { ThreeAnswers } from "./result/three-answers.tsx";
 import { headline } from "./result/headline.ts";
 import { Toolbar } from "./toolbar.tsx";
+
+/** Fetched beside the engine: the form can be typed into before there is anything to show. */
+const results = import("./result/results.tsx");
+const threeAnswers = import("./result/three-answers.tsx");
+const Results = lazy(async () => ({ default: (await results).Results }));
+const ThreeAnswers = lazy(async () => ({ default: (await threeAnswers).ThreeAnswers }));
 
 /** The page: left what you know, right what follows. */
 export function App({ jobs }: { jobs: BookView }): ReactElement {
@@ -79,18 +83,20 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
             {engine.waiting ? "" : words}
           </p>
           <Waiting answer={engine} hasAnswer={engine.planned !== null} draft={draft} />
-          {engine.planned !== null && picked !== null && (
-            <Results
-              planned={engine.planned}
-              first={engine.first}
-              picked={picked}
-              onPick={setPickedId}
-              sampleNote={draft.origin === "sample" ? <SampleNote /> : null}
-            />
-          )}
-          {engine.planned === null && engine.first !== null && (
-            <ThreeAnswers plan={engine.first.plan} job={engine.first.job} first />
-          )}
+          <Suspense fallback={null}>
+            {engine.planned !== null && picked !== null && (
+              <Results
+                planned={engine.planned}
+                first={engine.first}
+                picked={picked}
+                onPick={setPickedId}
+                sampleNote={draft.origin === "sample" ? <SampleNote /> : null}
+              />
+            )}
+            {engine.planned === null && engine.first !== null && (
+              <ThreeAnswers plan={engine.first.plan} job={engine.first.job} first />
+            )}
+          </Suspense>
           {engine.elapsed_ms !== null && (
             <p className="about elapsed" data-elapsed={engine.elapsed_ms}>
               Computed here in {Math.round(engine.elapsed_ms)} ms. Nothing leaves this device.
