@@ -68,7 +68,7 @@ test("on a phone: large enough, nothing sideways at 320 px, axe in every look, k
   await page.reload();
   await page.waitForSelector("#complaint-title", LONG);
   expect(await page.inputValue("#complaint-title")).toContain("Ryegrass");
-});
+}, 300_000);
 
 test("by keyboard: a conditioner that went in, what was seen, a cause excluded; then an undo", async () => {
   const page = await openComplaint(360, 740);

@@ -52,7 +52,7 @@ test("every field of a whole job fits 320 and 360 px, is large enough, and passe
   expect(await violationsOf(page), "bright light").toEqual([]);
   await page.setViewportSize({ width: 320, height: 740 });
   expect(await overhang(page)).toBe(0);
-});
+}, 300_000);
 
 /** Goes on with the keyboard until a field has it, as a person does who tabs through the form. */
 async function tabTo(page: Page, id: string): Promise<void> {
@@ -119,7 +119,7 @@ test("by keyboard alone, on a phone: an active by hand, a feed, a product by its
       { source: "Rain tank", price: "2.50 /m3", readings: [{ parameter: "hardness", value: "10" }, {}, {}] },
     ],
   });
-});
+}, 240_000);
 
 test("ticks tell “none of these” from “not said”", async () => {
   const page = await stage.visit(360, 740);

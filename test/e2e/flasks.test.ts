@@ -145,7 +145,7 @@ test("the shopping list, the stocks, the amounts for each flask and the slips ar
   }
   await page.setViewportSize({ width: 320, height: 740 });
   expect(await overhang(page)).toBe(0);
-});
+}, 300_000);
 
 test.each([
   [360, 740],
