@@ -6,6 +6,7 @@ import { ammoniumSulfateRuleDose } from "./dose-rule.ts";
 import { airRemarks } from "./iron-air.ts";
 import { conditionerLabel, fillingOf } from "./filling.ts";
 import { heldValue } from "./held-value.ts";
+import { keepDraft } from "./kept-drafts.ts";
 import type { Draft } from "./programmes.ts";
 import { rulesOnActive, rulesOnProgramme, tankFacts } from "./rule-facts.ts";
 import type { RuleFacts } from "./fact-list.ts";
@@ -83,6 +84,7 @@ export function finishProgramme(draft: Draft, trade: TradeData, effort: Effort):
     publishedRuleDose: ruleDoseOf(draft, trade),
     filling: fillingOf(draft, trade),
   };
+  keepDraft(programme, draft);
   return { ok: true, value: { draft, programme, draws } };
 }
 

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { Suspense, useMemo, useState } from "react";
 import type { ReactElement } from "react";
 import type { Programme } from "../agronomy/index.ts";
 import { BottomBar } from "./bottom-bar.tsx";
@@ -19,10 +19,15 @@ import { useResultKept } from "./jobs/use-result-kept.ts";
 import { sayIn, useLanguage, useSay } from "./language/language-context.ts";
 import { OfflineBar } from "./offline/offline-bar.tsx";
 import { Patterns } from "./result/patterns.tsx";
-import { Results } from "./result/results.tsx";
-import { ThreeAnswers } from "./result/three-answers.tsx";
+import { late } from "./late.tsx";
 import { headline } from "./result/headline.ts";
 import { Toolbar } from "./toolbar.tsx";
+
+const results = import("./result/results.tsx");
+// Asked for at once; that it could not be had is said where it is shown.
+results.catch(() => undefined);
+const Results = late(async () => (await results).Results);
+const ThreeAnswers = late(async () => (await results).ThreeAnswers);
 
 /** The page: left what you know, right what follows. */
 export function App({ jobs }: { jobs: BookView }): ReactElement {
@@ -82,18 +87,20 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
             {engine.waiting ? "" : words}
           </p>
           <Waiting answer={engine} hasAnswer={engine.answer !== null} draft={draft} />
-          {engine.answer !== null && picked !== null && (
-            <Results
-              planned={engine.answer}
-              first={engine.first}
-              picked={picked}
-              onPick={setPickedId}
-              sampleNote={draft.origin === "sample" ? <SampleNote /> : null}
-            />
-          )}
-          {engine.answer === null && engine.first !== null && (
-            <ThreeAnswers plan={engine.first.plan} job={engine.first.job} first />
-          )}
+          <Suspense>
+            {engine.answer !== null && picked !== null && (
+              <Results
+                planned={engine.answer}
+                first={engine.first}
+                picked={picked}
+                onPick={setPickedId}
+                sampleNote={draft.origin === "sample" ? <SampleNote /> : null}
+              />
+            )}
+            {engine.answer === null && engine.first !== null && (
+              <ThreeAnswers plan={engine.first.plan} job={engine.first.job} first />
+            )}
+          </Suspense>
           {engine.elapsed_ms !== null && (
             <p className="about elapsed" data-elapsed={engine.elapsed_ms}>
               {say("Computed here in {ms} ms. Nothing leaves this device.", {

@@ -1,22 +1,19 @@
-import { StrictMode, Suspense, lazy, useEffect, useMemo, useState } from "react";
+import { StrictMode, Suspense, useEffect, useMemo, useState } from "react";
 import type { ReactElement } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./app.tsx";
 import { documentOf } from "./job/to-document.ts";
 import { useSay } from "./language/language-context.ts";
 import { LanguageProvider, startingLanguage } from "./language/language-provider.tsx";
+import { late } from "./late.tsx";
 import { startBook } from "./jobs/start-book.ts";
 import type { StartedBook } from "./jobs/start-book.ts";
 import { useBook } from "./jobs/use-book.ts";
 import "./styles.css";
 
 /** Fetched only when it is wanted: the demonstration brings drawings of its own. */
-const FlasksScreen = lazy(async () => ({
-  default: (await import("./flasks/flasks-screen.tsx")).FlasksScreen,
-}));
-const ComplaintScreen = lazy(async () => ({
-  default: (await import("./complaint/complaint-screen.tsx")).ComplaintScreen,
-}));
+const FlasksScreen = late(async () => (await import("./flasks/flasks-screen.tsx")).FlasksScreen);
+const ComplaintScreen = late(async () => (await import("./complaint/complaint-screen.tsx")).ComplaintScreen);
 
 type Screen = "plan" | "flasks" | "complaint";
 

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { parse } from "yaml";
 import { builtInFlasks, builtInTrade, readDemo, runDemo } from "../../src/agronomy/index.ts";
 import { builtInThermo } from "../../src/chem/index.ts";
+import { LOOKS, overhang, smallControls, violationsOf } from "./look.ts";
 import { setStage } from "./page.ts";
 import type { Stage } from "./page.ts";
 
@@ -112,6 +113,38 @@ test("the script can be saved, and a file that is no demonstration is said to be
     .setInputFiles({ name: "x.yaml", mimeType: "text/yaml", buffer: Buffer.from("hardstand: 1\n") });
   await page.waitForSelector('[data-flasks="blocked"]');
   expect(await page.locator(".message-error").first().textContent()).toContain("hardstand-flasks");
+});
+
+test("from flask to farm: the conditioners of the flasks in the open job's water, with what is not shown", async () => {
+  const page = await openFlasks(360, 740);
+  await page.locator(".farm-panel summary").press("Enter");
+  const farm = page.getByTestId("farm");
+  await farm.waitFor({ timeout: 100_000 });
+  const words = (await farm.textContent()) ?? "";
+  expect(words).toContain("Water: Top bore, of the open job.");
+  expect(words).toContain("The flasks show iron in acid. A tank holds calcium and magnesium near pH 5");
+  const rows = await farm.locator("tbody th").allTextContents();
+  expect(rows.some((row) => row.startsWith("ammonium sulfate"))).toBe(true);
+  expect(rows.some((row) => row.startsWith("disodium EDTA"))).toBe(true);
+  expect(rows.some((row) => row.startsWith("citric acid"))).toBe(false);
+});
+
+test("the shopping list, the stocks, the amounts for each flask and the slips are on the page", async () => {
+  const page = await openFlasks(360, 740);
+  await page.locator(".bench-panel summary").press("Enter");
+  const bench = page.getByTestId("bench");
+  await bench.waitFor({ timeout: 100_000 });
+  expect(await bench.locator(".slip h5").allTextContents()).toHaveLength(computed().length);
+  const words = (await bench.textContent()) ?? "";
+  for (const part of ["2 mL of hydrochloric acid", "Tap water instead of deionised", "goggles"])
+    expect(words).toContain(part);
+  expect(await smallControls(page)).toEqual([]);
+  for (const look of LOOKS) {
+    await look.set(page);
+    expect(await violationsOf(page), look.name).toEqual([]);
+  }
+  await page.setViewportSize({ width: 320, height: 740 });
+  expect(await overhang(page)).toBe(0);
 });
 
 test.each([

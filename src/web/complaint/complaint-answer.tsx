@@ -11,7 +11,6 @@ const words = {
   taken: "Held by the water, in 100 of the dose",
   rangeOf: (name: string): string => `Range for ${name}`,
   causes: "The usual causes, in the order to exclude them",
-  causeHeads: ["Cause", "Where it stands", "What to ask"],
   rules: "What is published about such a mix",
   remarks: "Remarks",
   water: "The water, checked",
@@ -115,30 +114,18 @@ function Causes({ answered }: { answered: Answered }): ReactElement {
   return (
     <>
       <h3>{words.causes}</h3>
-      <div className="table" role="region" aria-label={words.causes} tabIndex={0}>
-        <table className="words-table">
-          <thead>
-            <tr>
-              {words.causeHeads.map((head) => (
-                <th key={head} scope="col">
-                  {head}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {answer.causes.map(({ id, name, check, evidence, source }, i) => (
-              <tr key={id}>
-                <th scope="row">{name}</th>
-                <td>{causes[i]}</td>
-                <td>
-                  {check} <Evidence of={evidence} /> <SourceLink source={source} />
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <ol className="order">
+        {answer.causes.map(({ id, name, check, evidence, source }, i) => (
+          <li key={id}>
+            <p>
+              <strong>{name}</strong>: {causes[i]}
+            </p>
+            <p className="about">
+              {check} <Evidence of={evidence} /> <SourceLink source={source} />
+            </p>
+          </li>
+        ))}
+      </ol>
     </>
   );
 }

@@ -136,7 +136,7 @@ export function isComplaint(found: unknown): found is ComplaintDraft {
   return (
     isDraft(job) &&
     Array.isArray(used) &&
-    used.every((row) => typeof row === "object" && "dose" in row) &&
-    [seen, causes, rest].every((one) => typeof one === "object")
+    used.every((row: unknown) => typeof row === "object" && row !== null && "dose" in row) &&
+    [seen, causes, rest].every((one) => typeof one === "object" && one !== null)
   );
 }

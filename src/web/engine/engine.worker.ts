@@ -15,6 +15,7 @@ import {
   readJob,
   SPRAYER_METALS,
   WATER_TREATMENTS,
+  workingsOf,
 } from "../../agronomy/index.ts";
 import type { ConditionerRecord, FeedRecord, Plan, TitledJob, TradeData } from "../../agronomy/index.ts";
 import { builtInThermo } from "../../chem/index.ts";
@@ -26,9 +27,11 @@ import {
   complaintHtml,
   fillCard,
   limitsText,
+  planHtml,
   uncertaintySentences,
   wordIssue,
 } from "../../report/index.ts";
+import type { CardFacts } from "../../report/index.ts";
 import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
@@ -181,17 +184,41 @@ async function answerPlan(id: number, document: JobDocument): Promise<void> {
     const step = steps.next();
     if (step.done !== true) continue;
     const { value } = step;
-    done([...job.issues, ...value.issues], value.ok ? plannedOf(job.value, value.value) : null);
+    done([...job.issues, ...value.issues], value.ok ? plannedOf(id, job.value, value.value) : null);
     return;
   }
 }
 
-function plannedOf(job: TitledJob, plan: Plan): Planned {
-  const facts = { date: today(), title: job.title, sampled: job.water.sampled };
+/** The plan given last, to be asked about. */
+let given: { readonly id: number; readonly plan: Plan; readonly job: TitledJob } | null = null;
+
+function about({ id, about: asked }: Extract<EngineRequest, { type: "about" }>): EngineReply {
+  const programme =
+    given?.id === asked.plan ? given.plan.programmes.find((one) => one.id === asked.programme) : undefined;
+  if (given === null || programme === undefined) return { type: "about", id, reply: null };
+  const { plan, job } = given;
+  const reply =
+    asked.what === "workings"
+      ? { workings: workingsOf(programme), report: "" }
+      : {
+          workings: null,
+          report: planHtml(plan, job, { ...factsOf(job), programme: programme.id }, { part: "report" }),
+        };
+  return { type: "about", id, reply };
+}
+
+function factsOf(job: TitledJob): CardFacts {
+  return { date: today(), title: job.title, sampled: job.water.sampled };
+}
+
+function plannedOf(id: number, job: TitledJob, plan: Plan): Planned {
+  given = { id, plan, job };
+  const facts = factsOf(job);
   const cards = plan.programmes.map(
     (p) => [p.id, cardHtml(fillCard(plan, { ...facts, programme: p.id }, language), language)] as const,
   );
   return {
+    id,
     plan,
     job,
     certainty: certaintyOf(plan),
@@ -253,6 +280,7 @@ self.onmessage = (event: MessageEvent<EngineRequest>) => {
   if (request.type === "language") languageIsHere = speak(request.tag);
   else if ("document" in request) void languageIsHere.then(() => answer(request));
   else if (request.type === "sheet") say(sheet(request));
+  else if (request.type === "about") say(about(request));
   else void flasks(request.request);
 };
 

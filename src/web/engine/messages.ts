@@ -1,4 +1,11 @@
-import type { ComplaintAnswer, Job, KnownOfActive, Plan, SourceUsed } from "../../agronomy/index.ts";
+import type {
+  ComplaintAnswer,
+  Job,
+  KnownOfActive,
+  Plan,
+  SourceUsed,
+  Workings,
+} from "../../agronomy/index.ts";
 import type { DecimalMark } from "../../units/index.ts";
 import type { EntryChoice, EntryStatus, SheetOptions, SheetText } from "../../water/index.ts";
 import type { LanguageTag } from "../../words/index.ts";
@@ -122,10 +129,28 @@ export type EngineRequest =
       readonly id: number;
       readonly input: SheetInput;
       readonly options: SheetOptions;
-    };
+    }
+  | { readonly type: "about"; readonly id: number; readonly about: AboutRequest };
+
+/** A question about one programme of a plan that was given: how it came about, or its report. */
+export interface AboutRequest {
+  /** The plan it is of. */
+  readonly plan: number;
+  readonly programme: string;
+  readonly what: "workings" | "report";
+}
+
+/** What there is to say about a programme. */
+export interface AboutReply {
+  readonly workings: Workings | null;
+  /** The report as a page of HTML; "" when it was not asked for. */
+  readonly report: string;
+}
 
 /** A finished plan with what was made from it. */
 export interface Planned {
+  /** Tells this plan from the next. */
+  readonly id: number;
   readonly plan: Plan;
   /** The job the plan was made for. */
   readonly job: Job;
@@ -176,6 +201,12 @@ export type EngineReply =
   | ({ readonly type: "first"; readonly id: number } & FirstAnswer)
   | EngineAnswer<"plan">
   | EngineAnswer<"complaint">
+  | {
+      readonly type: "about";
+      readonly id: number;
+      /** null when the plan asked about is no longer the one at hand. */
+      readonly reply: AboutReply | null;
+    }
   | { readonly type: "flasks"; readonly reply: FlasksReply }
   | { readonly type: "sheet"; readonly id: number; readonly view: SheetView };
 

@@ -3,6 +3,8 @@ import { useLanguage } from "../language/language-context.ts";
 import type { JobDocument } from "../job/to-document.ts";
 import type { SheetOptions } from "../../water/index.ts";
 import type {
+  AboutReply,
+  AboutRequest,
   AnswerTo,
   Catalogue,
   EngineAnswer,
@@ -35,6 +37,8 @@ export interface EngineView<K extends keyof AnswerTo = "plan"> {
   readonly elapsed_ms: number | null;
   /** Reads a laboratory sheet. */
   readSheet(input: SheetInput, options: SheetOptions): Promise<SheetView>;
+  /** Asks about a programme of the plan shown; null when that plan is no longer at hand. */
+  askAbout(about: AboutRequest): Promise<AboutReply | null>;
 }
 
 type FirstReply = Extract<EngineReply, { type: "first" }>;
@@ -86,6 +90,7 @@ export function useEngine<K extends keyof AnswerTo>(
   const newest = useRef(0);
   const lastCall = useRef(0);
   const reading = useRef(new Map<number, (reply: SheetReply) => void>());
+  const asking = useRef(new Map<number, (reply: AboutReply | null) => void>());
   const [catalogue, setCatalogue] = useState<Catalogue | null>(null);
   const [answers, setAnswers] = useState<Answers<K>>({ last: null, first: null, good: null });
   const currentJob = useRef(job);
@@ -103,6 +108,9 @@ export function useEngine<K extends keyof AnswerTo>(
       else if (reply.type === "sheet") {
         reading.current.get(reply.id)?.(reply);
         reading.current.delete(reply.id);
+      } else if (reply.type === "about") {
+        asking.current.get(reply.id)?.(reply.reply);
+        asking.current.delete(reply.id);
       } else if (isAnswer(reply, kind) && reply.id === newest.current) {
         setFailed(false);
         setAnswers((before) => takeIn(before, reply, currentJob.current));
@@ -150,6 +158,17 @@ export function useEngine<K extends keyof AnswerTo>(
     [],
   );
 
+  const askAbout = useCallback(
+    (about: AboutRequest) =>
+      new Promise<AboutReply | null>((resolve) => {
+        lastCall.current += 1;
+        const id = lastCall.current;
+        asking.current.set(id, resolve);
+        worker.current?.postMessage({ type: "about", id, about } satisfies EngineRequest);
+      }),
+    [],
+  );
+
   const { last, first, good } = answers;
   const blocked = last !== null && last.answer === null;
   return {
@@ -163,6 +182,7 @@ export function useEngine<K extends keyof AnswerTo>(
     failed,
     elapsed_ms: last?.elapsed_ms ?? null,
     readSheet,
+    askAbout,
   };
 }
 

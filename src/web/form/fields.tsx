@@ -90,6 +90,12 @@ interface SelectFieldProps extends FieldShell {
   readonly alone?: boolean;
 }
 
+/** A yes or a no. */
+export const YES_NO: readonly Choice[] = [
+  { id: "yes", name: "yes" },
+  { id: "no", name: "no" },
+];
+
 function Options({ choices }: { choices: readonly Choice[] }): ReactNode {
   const { phrases } = useLanguage();
   return choices.map((choice) => (
@@ -126,7 +132,7 @@ export function SelectField(props: SelectFieldProps): ReactElement {
       <select
         id={id}
         value={chosen?.id ?? props.value}
-        aria-describedby={`${id}-messages`}
+        aria-describedby={props.hint === undefined ? `${id}-messages` : `${id}-about ${id}-messages`}
         aria-invalid={own.some((issue) => issue.severity === "error") || undefined}
         onChange={(event) => {
           props.onChange(event.target.value);
@@ -144,6 +150,11 @@ export function SelectField(props: SelectFieldProps): ReactElement {
           ),
         )}
       </select>
+      {props.hint !== undefined && (
+        <p id={`${id}-about`} className="about">
+          {props.hint}
+        </p>
+      )}
       <Messages id={`${id}-messages`} issues={own} typing={false} />
     </div>
   );

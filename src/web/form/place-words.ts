@@ -15,6 +15,7 @@ const SPRAY: Readonly<Record<string, string>> = {
   "dead volume": "Left when it runs dry",
   hopper: "Induction hopper",
   output: "Output of all nozzles",
+  aerated: "Air in the tank",
 };
 const GROUPS: Readonly<Record<string, string>> = {
   water: "Water test",

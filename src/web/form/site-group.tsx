@@ -1,6 +1,6 @@
 import type { ReactElement } from "react";
 import type { Draft } from "../job/draft.ts";
-import { SelectField } from "./fields.tsx";
+import { SelectField, YES_NO } from "./fields.tsx";
 import { useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
 import { More } from "./more.tsx";
@@ -19,11 +19,6 @@ const words = {
   metals: "Metals the spray touches",
   unsaid: "not said",
 };
-
-const YES_NO = [
-  { id: "yes", name: "yes" },
-  { id: "no", name: "no" },
-];
 
 /** Facts about the place and the sprayer that published rules ask for. */
 export function SiteGroup(): ReactElement {

@@ -1,5 +1,6 @@
 import type { ReactElement } from "react";
 import type { Draft } from "../job/draft.ts";
+import { SelectField, YES_NO } from "./fields.tsx";
 import { useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
 import { More } from "./more.tsx";
@@ -9,12 +10,15 @@ import { UNITS } from "./units.ts";
 
 const words = {
   more: "More about the spray and the sprayer",
+  aerated: "Is the tank full of air?",
+  aeratedHint: "Open, with a splashing return: iron(II) then rusts.",
+  unsaid: "not said",
 };
 
 type Spray = Draft["spray"];
 
 interface SprayQuestion {
-  readonly key: Exclude<keyof Spray, "rest">;
+  readonly key: Exclude<keyof Spray, "rest" | "aerated">;
   readonly label: string;
   /** Name in the document. */
   readonly name: string;
@@ -117,15 +121,31 @@ const FURTHER: readonly SprayQuestion[] = [
 
 /** The spray: volumes, area, temperature and time; behind a tap what fewer jobs say. */
 export function SprayGroup(): ReactElement {
-  const { draft } = useForm();
-  const said = FURTHER.filter(({ key }) => draft.spray[key].text.trim() !== "").length;
+  const { draft, dispatch } = useForm();
+  const { aerated, rest } = draft.spray;
+  const further = FURTHER.filter(({ key }) => draft.spray[key].text.trim() !== "").length;
   return (
     <Section id="section-spray" title="Spray">
       <Questions questions={FIRST} />
-      <More title={words.more} said={said} paths={FURTHER.map(({ name }) => `spray.${name}`)}>
+      <More
+        title={words.more}
+        said={further + (aerated === "" ? 0 : 1)}
+        paths={[...FURTHER.map(({ name }) => `spray.${name}`), "spray.aerated"]}
+      >
         <Questions questions={FURTHER} />
+        <SelectField
+          label={words.aerated}
+          path="spray.aerated"
+          choices={YES_NO}
+          none={words.unsaid}
+          hint={words.aeratedHint}
+          value={aerated}
+          onChange={(answer) => {
+            dispatch({ type: "edit", change: (d) => ({ ...d, spray: { ...d.spray, aerated: answer } }) });
+          }}
+        />
       </More>
-      <LeftOver rest={draft.spray.rest} onChange={(d, rest) => ({ ...d, spray: { ...d.spray, rest } })} />
+      <LeftOver rest={rest} onChange={(d, rest) => ({ ...d, spray: { ...d.spray, rest } })} />
     </Section>
   );
 }

@@ -10,6 +10,17 @@ const METHODS = [
   { id: "meter", name: "meter" },
 ];
 
+const words = {
+  iron: "Iron as reported",
+  ironHint: "Needed where the report says iron alone.",
+  ironUnsaid: "not said: the form that binds most",
+};
+
+const IRON_FORMS = [
+  { id: "ferrous", name: "ferrous, iron(II)" },
+  { id: "ferric", name: "ferric, iron(III)" },
+];
+
 interface WaterSourceProps {
   readonly path: string;
   readonly water: WaterTyped;
@@ -50,6 +61,24 @@ export function WaterSource({ path, water, onChange }: WaterSourceProps): ReactE
           edit({ method });
         }}
       />
+      {(water.ironForm !== "" || measuresIron(water)) && (
+        <SelectField
+          label={words.iron}
+          path={`${path}.iron form`}
+          choices={IRON_FORMS}
+          none={words.ironUnsaid}
+          hint={words.ironHint}
+          value={water.ironForm}
+          onChange={(ironForm) => {
+            edit({ ironForm });
+          }}
+        />
+      )}
     </div>
   );
+}
+
+/** True where an iron without a form was measured. */
+function measuresIron({ readings }: WaterTyped): boolean {
+  return readings.some(({ parameter, value }) => parameter === "iron" && value.text.trim() !== "");
 }

@@ -18,6 +18,8 @@ export interface WaterTyped {
   readonly source: string;
   readonly sampled: string;
   readonly method: string;
+  /** "ferrous", "ferric" or "" for not said. */
+  readonly ironForm: string;
   readonly readings: readonly ReadingRow[];
   readonly rest: Rest;
 }
@@ -50,6 +52,8 @@ export interface Draft {
     readonly deadVolume: Typed;
     readonly hopper: Typed;
     readonly output: Typed;
+    /** "yes", "no" or "" for not said. */
+    readonly aerated: string;
     readonly rest: Rest;
   };
   readonly mix: readonly MixEntry[];
@@ -100,6 +104,7 @@ export function blankOtherWater(): OtherWaterRow {
     source: "",
     sampled: "",
     method: "laboratory",
+    ironForm: "",
     readings: [
       blankReading("hardness", "mg/L as CaCO3"),
       blankReading("alkalinity", "mg/L as CaCO3"),
@@ -119,6 +124,7 @@ export function blankDraft(): Draft {
       source: "",
       sampled: "",
       method: "laboratory",
+      ironForm: "",
       readings: USUAL_READINGS.map(([parameter, unit]) => blankReading(parameter, unit)),
       rest: {},
     },
@@ -136,6 +142,7 @@ export function blankDraft(): Draft {
       deadVolume: blank("L"),
       hopper: blank("L"),
       output: blank("L/min"),
+      aerated: "",
       rest: {},
     },
     mix: [blankProduct()],

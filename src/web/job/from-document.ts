@@ -41,6 +41,7 @@ function waterOf(water: Taker): WaterTyped {
     source: water.text("source"),
     sampled: water.text("sampled"),
     method: water.text("method"),
+    ironForm: water.text("iron form"),
     readings: water.rows("readings").map(readingRow),
     rest: water.rest(),
   };
@@ -77,6 +78,7 @@ function sprayOf(spray: Taker): Draft["spray"] {
     deadVolume: spray.quantity("dead volume", usual.deadVolume.unit),
     hopper: spray.quantity("hopper", usual.hopper.unit),
     output: spray.quantity("output", usual.output.unit),
+    aerated: spray.yesNo("aerated"),
     rest: spray.rest(),
   };
 }

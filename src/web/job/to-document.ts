@@ -27,8 +27,9 @@ export function documentOf(draft: Draft): JobDocument {
   };
 }
 
-function waterOf({ source, sampled, method, readings, rest }: WaterTyped): JobDocument {
-  return filled({ source, sampled, method, readings: readings.map(readingOf) }, rest);
+function waterOf({ source, sampled, method, ironForm, readings, rest }: WaterTyped): JobDocument {
+  const said = { source, sampled, method, "iron form": ironForm, readings: readings.map(readingOf) };
+  return filled(said, rest);
 }
 
 function readingOf({ parameter, value, rest }: ReadingRow): JobDocument {
@@ -55,6 +56,7 @@ function sprayOf(spray: Draft["spray"]): JobDocument {
       "dead volume": quantityText(spray.deadVolume),
       hopper: quantityText(spray.hopper),
       output: quantityText(spray.output),
+      aerated: yesOrNo(spray.aerated),
     },
     spray.rest,
   );
@@ -155,13 +157,18 @@ function siteOf({
 }: Draft["site"]): JobDocument {
   return filled(
     {
-      "volatility rules": volatilityRules === "" ? "" : volatilityRules === "yes",
+      "volatility rules": yesOrNo(volatilityRules),
       "air temperature": quantityText(airTemperature),
       "water treatments": waterTreatments,
       metals,
     },
     rest,
   );
+}
+
+/** A yes or a no as the document has it; null where neither was said. */
+function yesOrNo(said: string): boolean | null {
+  return said === "" ? null : said === "yes";
 }
 
 /** What somebody filled in, and the rest of the file beneath it. */

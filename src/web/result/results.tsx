@@ -20,6 +20,8 @@ import { Sources, WaterFacts } from "./water-facts.tsx";
 import { ThreeAnswers } from "./three-answers.tsx";
 import { programmeWords, WaysOut } from "./ways-out.tsx";
 
+export { ThreeAnswers } from "./three-answers.tsx";
+
 interface ResultsProps {
   readonly planned: Planned;
   /** The tank as planned of a newer document whose ways out are still worked out. */

@@ -58,6 +58,7 @@ export function withSheet(draft: Draft, sample: SheetSampleView, answers: Answer
       source: sample.label ?? "",
       sampled: sample.sampled ?? "",
       method: "laboratory",
+      ironForm: "",
       readings,
       rest: {},
     },
