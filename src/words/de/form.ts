@@ -119,4 +119,7 @@ export const FORM: Phrases = {
   "growth regulator": "Wachstumsregler",
   "plant growth regulator": "Wachstumsregler",
   "Such as dimethylammonium. Blank: none.": "Zum Beispiel Dimethylammonium. Leer: keines.",
+  "Which conditioners to try": "Welche Wasserkonditionierer geprüft werden",
+  "Try every common one": "Jeden gängigen prüfen",
+  "Only these": "Nur diese",
 };

@@ -11,6 +11,7 @@ import { CAUTIONS } from "./cautions.ts";
 import { CHEMISTRIES } from "./chemistries.ts";
 import { FILLING } from "./filling.ts";
 import { FORM } from "./form.ts";
+import { ISSUE_TEXTS } from "./issue-texts.ts";
 import { PAGE } from "./page.ts";
 import { READINGS } from "./readings.ts";
 import { RESULT } from "./result.ts";
@@ -34,6 +35,7 @@ export const GERMAN: LanguagePack = {
     ...CAUTIONS,
     ...PRODUCT_CAUTIONS,
     ...READINGS,
+    ...ISSUE_TEXTS,
   },
   page: { ...PAGE, ...FORM, ...RESULT },
 };

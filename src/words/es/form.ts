@@ -119,4 +119,7 @@ export const FORM: Phrases = {
   "growth regulator": "fitorregulador",
   "plant growth regulator": "fitorregulador",
   "Such as dimethylammonium. Blank: none.": "Por ejemplo dimetilamonio. Vacío: ninguna.",
+  "Which conditioners to try": "Qué acondicionadores probar",
+  "Try every common one": "Probar todos los comunes",
+  "Only these": "Solo estos",
 };

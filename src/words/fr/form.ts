@@ -119,4 +119,7 @@ export const FORM: Phrases = {
   "growth regulator": "régulateur de croissance",
   "plant growth regulator": "régulateur de croissance",
   "Such as dimethylammonium. Blank: none.": "Par exemple diméthylammonium. Vide : aucun.",
+  "Which conditioners to try": "Quels correcteurs essayer",
+  "Try every common one": "Essayer tous les courants",
+  "Only these": "Seulement ceux-ci",
 };
