@@ -1,21 +1,11 @@
 import { metalOf } from "../chem/index.ts";
 import type { DryDownStep, Equilibrium } from "../chem/index.ts";
+import { bindingWhy } from "./binding-known.ts";
 import type { LeafPaths } from "./leaf.ts";
 import { sharesOf } from "./shares.ts";
 import type { HeldShares } from "./shares.ts";
 import type { TankActive } from "./tank.ts";
 import type { Evidence, LeafShare, Share } from "./types.ts";
-
-/** Why a share cannot be computed, or what it rests on; null when measured constants exist. */
-export function bindingWhy(active: TankActive): { readonly known: boolean; readonly why: string | null } {
-  const { active: record, form } = active.product;
-  if (form?.dissociates === false && form.acidEquivalent < 1)
-    return { known: false, why: `The ${form.name} does not ionise in the tank: nothing for metals to bind.` };
-  if (active.component === null || record.binding === "none") {
-    return { known: false, why: record.bindingNote ?? "No published binding constants: not known." };
-  }
-  return { known: true, why: record.binding === "analogy" ? record.bindingNote : null };
-}
 
 /** Stop of the drying path that is given beside the end, for comparison. */
 const TENFOLD = 10;

@@ -7,6 +7,7 @@ import { airRemarks } from "./iron-air.ts";
 import { leafCalciumRemarks } from "./leaf-calcium.ts";
 import { conditionerLabel, fillingOf } from "./filling.ts";
 import { heldValue } from "./held-value.ts";
+import { keepDraft } from "./kept-drafts.ts";
 import type { Draft } from "./programmes.ts";
 import { rulesOnActive, rulesOnProgramme, tankFacts } from "./rule-facts.ts";
 import type { RuleFacts } from "./fact-list.ts";
@@ -85,6 +86,7 @@ export function finishProgramme(draft: Draft, trade: TradeData, effort: Effort):
     publishedRuleDose: ruleDoseOf(draft, trade),
     filling: fillingOf(draft, trade),
   };
+  keepDraft(programme, draft);
   return { ok: true, value: { draft, programme, draws } };
 }
 

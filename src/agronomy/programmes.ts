@@ -10,7 +10,7 @@ import type { MixFeed } from "./feed.ts";
 import { aired } from "./iron-air.ts";
 import { leafCalcium_molPerL } from "./leaf-calcium.ts";
 import { holdingTimeOf } from "./sprayer.ts";
-import { fillTank } from "./tank.ts";
+import { fillTank, withoutTraces } from "./tank.ts";
 import type { DosedConditioner, MixProduct, Tank } from "./tank.ts";
 import type { ConditionerChoice, Job, OrderStep, Remark, WaterShare, WayKind } from "./types.ts";
 import { leastFree, sureFree } from "./verdict.ts";
@@ -94,7 +94,7 @@ export function freeIn(
 ): Computed<number | null> {
   const { job, chemistry, drawn } = setting;
   if (drawn === null) return centralFreeIn(setting, volume_LPerHa, conditioners, factors);
-  const tank = tankOf(setting, volume_LPerHa, conditioners);
+  const tank = withoutTraces(tankOf(setting, volume_LPerHa, conditioners));
   return sureFree(tank, chemistry, drawn, job.aim, SEARCH_STOPS, factors);
 }
 
@@ -104,7 +104,7 @@ function centralFreeIn(
   conditioners: readonly DosedConditioner[],
   factors: readonly number[] = [],
 ): Computed<number | null> {
-  const tank = tankOf(setting, volume_LPerHa, conditioners);
+  const tank = withoutTraces(tankOf(setting, volume_LPerHa, conditioners));
   return leastFree(tank, setting.chemistry, setting.job.aim.where, SEARCH_STOPS, factors);
 }
 

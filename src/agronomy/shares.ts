@@ -43,6 +43,25 @@ export function sharesOf(equilibrium: Equilibrium, component: string): HeldShare
   return { free: Math.max(0, 1 - sum), heldBy, ownAcid: acid / total };
 }
 
+/** One dissolved form or solid that carries a component. */
+export interface SharePart {
+  readonly kind: "species" | "solid";
+  readonly index: number;
+  /** Moles of the component in one mole of it. */
+  readonly coefficient: number;
+  /** What holds the component in it, with the part of each; empty where it is free. */
+  readonly holders: readonly (readonly [string, number])[];
+}
+
+/** Every form that the total of a component is made of, as `sharesOf` counts them. */
+export function sharePartsOf(system: CompiledSystem, component: string): readonly SharePart[] {
+  const plan = sharePlan(system, component);
+  return [
+    ...plan.species.map((entry) => ({ kind: "species" as const, ...entry })),
+    ...plan.solids.map((entry) => ({ kind: "solid" as const, ...entry })),
+  ];
+}
+
 /** Free over held amount as a natural logarithm, and its derivatives. */
 export interface FreeLogit {
   /** ln(free / held); not beyond ±30. */

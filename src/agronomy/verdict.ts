@@ -2,7 +2,8 @@ import { drawProgramme } from "./bands/programme-draws.ts";
 import type { Effort } from "./bands/calibrate.ts";
 import type { DrawSetting, ProgrammeDraws } from "./bands/programme-draws.ts";
 import { RATE_FACTOR } from "./bands/model-uncertainty.ts";
-import { bindingWhy, leafShare, tankShare } from "./active-shares.ts";
+import { leafShare, tankShare } from "./active-shares.ts";
+import { bindingWhy, computedComponents } from "./binding-known.ts";
 import { byClock, clockRange } from "./clock.ts";
 import { DRYING_STOPS } from "./chemistry.ts";
 import type { Chemistry } from "./chemistry.ts";
@@ -107,8 +108,7 @@ export function judgeTank(
 
 /** Components of the actives whose binding can be computed, each once. */
 function judgedComponents(tank: Tank): readonly string[] {
-  const judged = tank.actives.filter((active) => bindingWhy(active).known);
-  return [...new Set(judged.flatMap((active) => active.component ?? []))];
+  return computedComponents(tank).map(({ component }) => component);
 }
 
 /** 5th and 95th percentile of draws; null ends where there are none. */

@@ -48,6 +48,7 @@ function bodyHtml(card: FillCard, language: Language): SafeHtml {
       ${card.warnings.map((text) => html`<p class="warning"><b>▲ ${words.attention}</b> ${said(text)}</p> `)}
     </header>
     ${loadsHtml(card, words)} ${card.before.length === 0 ? nothing : beforeHtml(card.before, words)}
+    ${card.jar === null ? nothing : html`<p class="jar">${card.jar}</p>`}
     <ol>
       ${card.steps.map((step) => stepHtml(step, card.loads.last !== null, words))}
     </ol>
@@ -118,6 +119,7 @@ function textSize_pt(card: FillCard): number {
   let total = 9 + lines(card.sample) + lines(card.programme) + lines(card.redo.text) + lines(card.footer);
   for (const { text } of card.warnings) total += lines(text) + 0.5;
   for (const { text } of card.before) total += lines(text);
+  if (card.jar !== null) total += lines(card.jar);
   for (const step of card.steps) {
     const signs = step.amount === null ? SIGNS_PER_LINE - 6 : SIGNS_PER_LINE - 36;
     total += lines(step.what.text, signs) + 0.5;

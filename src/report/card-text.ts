@@ -23,6 +23,7 @@ export function cardText(card: FillCard, language: Language = ENGLISH): string {
     for (const caution of card.before) lines.push(...wrap(`! ${caution.text}`, "  "));
   }
   lines.push("");
+  if (card.jar !== null) lines.push(...wrap(card.jar), "");
   for (const step of card.steps) lines.push(...stepLines(step, words));
   lines.push(
     "",

@@ -61,6 +61,8 @@ export interface FillCard {
   /** Cautions that belong to no single step, before the first one. */
   readonly before: readonly Said[];
   readonly steps: readonly CardStep[];
+  /** The jar test in one line; null when nothing goes in. */
+  readonly jar: string | null;
   /** pH to be found in the full tank. */
   readonly check: string;
   readonly redo: { readonly text: string; readonly evidence: Evidence };
@@ -100,6 +102,7 @@ export function fillCard(plan: Plan, facts: CardFacts, language: Language = ENGL
     loads: { count, full: cardLoad(full, language), last: last === null ? null : cardLoad(last, language) },
     before,
     steps,
+    jar: jarLine(filling, language),
     check: fill(card.check, { pH: pHText((programme?.tank ?? plan.tank).pH) }),
     redo: {
       text: fill(card.redo, {
@@ -185,6 +188,17 @@ function cardStep(
     pause: step.pause,
     evidence: step.evidence,
   };
+}
+
+function jarLine(
+  { jar, jarVolume_L }: Pick<Plan, "jar" | "jarVolume_L">,
+  { words, figures, phrases }: Language,
+): string | null {
+  if (jar.length === 0) return null;
+  const amounts = jar.map(
+    ({ label, amount, unit }) => `${phrases.name(label)} ${figures.amountText(amount, unit)}`,
+  );
+  return fill(words.card.jar, { volume: figures.figure(jarVolume_L), amounts: amounts.join("; ") });
 }
 
 function amountOf(product: string, loads: Plan["loads"], { figures, phrases }: Language): CardAmount | null {

@@ -3,6 +3,7 @@ export * from "./card-html.ts";
 export * from "./card-text.ts";
 export * from "./complaint-html.ts";
 export * from "./complaint-text.ts";
+export { activeComplaintLines, causeText, complaintHeadline, limitsText } from "./complaint-words.ts";
 export * from "./figures.ts";
 export type { Paper } from "./html-page.ts";
 export * from "./plan-page.ts";

@@ -1,75 +1,99 @@
 import type { Filling } from "../agronomy/index.ts";
-import { amountText, figure } from "./figures.ts";
-import { html, nothing } from "./html.ts";
+import { fill } from "../words/index.ts";
+import type { Language } from "../words/index.ts";
+import { filled, html, nothing, said } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
-import { jarStart } from "./sentences.ts";
 import { mark } from "./html-mark.ts";
+import { jarStart } from "./sentences.ts";
 
 /** How to fill: loads, order, where published orders differ, the sprayer, cautions and the jar test. */
-export function fillingSection(plan: Filling): SafeHtml {
-  const { count, full, last } = plan.loads;
-  const lastOf = (product: string): string => {
-    const amount = last?.amounts.find((one) => one.product === product);
-    return amount === undefined ? "–" : amountText(amount.amount, amount.unit);
-  };
+export function fillingSection(plan: Filling, language: Language): SafeHtml {
+  const { words, phrases } = language;
+  const steps = plan.order.map(({ pause, what, why, evidence }) => {
+    const stop = pause ? html`<strong>${words.plan.pauseHeading}</strong> ` : nothing;
+    const reason = html`<span class="why">${said(phrases.say(why))}</span>`;
+    return html`<li>${stop}${said(phrases.say(what))} ${reason} ${mark(evidence, language)}</li>`;
+  });
   return html`<section>
-    <h2>Filling</h2>
-    <p class="lead">
-      ${count} ${count === 1 ? "load" : "loads"}: full load ${figure(full.volume_L)} L for
-      ${figure(full.area_ha)}
-      ha${last === null ? "" : `, last load ${figure(last.volume_L)} L for ${figure(last.area_ha)} ha`}.
-    </p>
-    <table>
-      <caption>
-        Amounts per load
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">Product</th>
-          <th scope="col">Full load</th>
-          <th scope="col">Last load</th>
-        </tr>
-      </thead>
-      <tbody>
-        ${full.amounts.map(
-          (one) =>
-            html`<tr>
-              <th scope="row">${one.label}</th>
-              <td class="n">${amountText(one.amount, one.unit)}</td>
-              <td class="n">${lastOf(one.product)}</td>
-            </tr>`,
-        )}
-      </tbody>
-    </table>
+    <h2>${words.plan.filling}</h2>
+    <p class="lead">${loadsHtml(plan, language)}</p>
+    ${amountsTable(plan, language)}
     <ol>
-      ${plan.order.map((step) => html`<li>${step.pause ? html`<strong>Pause.</strong> ` : nothing}${step.what} <span class="why">${step.why}</span> ${mark(step.evidence)}</li>`)}
+      ${steps}
     </ol>
     ${listOf(
-      "Where published orders differ",
-      plan.differences.map((one) => html`${one.text} ${mark("published rule")}`),
+      words.plan.ordersDiffer,
+      plan.differences.map(
+        ({ text }) => html`${said(phrases.say(text))} ${mark("published rule", language)}`,
+      ),
     )}
     ${listOf(
-      "This sprayer",
-      plan.sprayer.map((one) => html`${one.text} ${mark(one.evidence)}`),
+      words.plan.thisSprayer,
+      plan.sprayer.map(({ text, evidence }) => html`${said(phrases.say(text))} ${mark(evidence, language)}`),
     )}
-    ${
-      plan.cautions.length === 0
-        ? nothing
-        : html`<h3>Cautions</h3>
-            <ul>
-              ${plan.cautions.map((one) => html`<li>▲ ${one.text}</li>`)}
-            </ul>`
-    }
-    ${
-      plan.jar.length === 0
-        ? nothing
-        : html`<h3>Jar test</h3>
-            <p>${jarStart(plan.jarVolume_L)}</p>
-            <ul>
-              ${plan.jar.map((one) => html`<li>${one.label}: ${amountText(one.amount, one.unit)}${[one.how, one.spoons].flatMap((way) => (way === null ? [] : [html` ${way}`]))}</li>`)}
-            </ul>`
-    }
+    ${listOf(
+      words.plan.cautionsHeading,
+      plan.cautions.map(({ text }) => html`▲ ${said(phrases.say(text))}`),
+    )}
+    ${jarHtml(plan, language)}
   </section>`;
+}
+
+function loadsHtml({ loads }: Filling, { words, figures }: Language): SafeHtml {
+  const { count, full, last } = loads;
+  const said = fill(count === 1 ? words.card.oneLoad : words.card.manyLoads, { count });
+  const volume = `${figures.figure(full.volume_L)} L`;
+  const area = `${figures.figure(full.area_ha)} ha`;
+  if (last === null) return filled(words.plan.fullLoads, { loads: said, volume, area });
+  return filled(words.plan.fullAndLastLoads, {
+    loads: said,
+    volume,
+    area,
+    lastVolume: `${figures.figure(last.volume_L)} L`,
+    lastArea: `${figures.figure(last.area_ha)} ha`,
+  });
+}
+
+function amountsTable({ loads }: Filling, { words, figures, phrases }: Language): SafeHtml {
+  const { full, last } = loads;
+  const lastOf = (product: string): string => {
+    const amount = last?.amounts.find((one) => one.product === product);
+    return amount === undefined ? "–" : figures.amountText(amount.amount, amount.unit);
+  };
+  return html`<table>
+    <caption>
+      ${words.plan.amountsPerLoad}
+    </caption>
+    <thead>
+      <tr>
+        <th scope="col">${words.plan.product}</th>
+        <th scope="col">${words.plan.fullLoad}</th>
+        <th scope="col">${words.plan.lastLoad}</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${full.amounts.map(
+        (one) =>
+          html`<tr>
+            <th scope="row">${phrases.name(one.label)}</th>
+            <td class="n">${figures.amountText(one.amount, one.unit)}</td>
+            <td class="n">${lastOf(one.product)}</td>
+          </tr>`,
+      )}
+    </tbody>
+  </table>`;
+}
+
+function jarHtml({ jar, jarVolume_L }: Filling, language: Language): SafeHtml {
+  const { words, figures, phrases } = language;
+  if (jar.length === 0) return nothing;
+  const items = jar.map(({ label, amount, unit, how, spoons }) => {
+    const ways = [how, spoons].flatMap((way) => (way === null ? [] : [html` ${said(phrases.say(way))}`]));
+    return html`${phrases.name(label)}: ${figures.amountText(amount, unit)}${ways}`;
+  });
+  return html`<h3>${words.plan.jarHeading}</h3>
+    <p>${jarStart(jarVolume_L, language)}</p>
+    ${bulleted(items)}`;
 }
 
 /** A heading with a list; nothing when the list is empty. */
@@ -77,7 +101,11 @@ function listOf(heading: string, items: readonly SafeHtml[]): SafeHtml {
   return items.length === 0
     ? nothing
     : html`<h3>${heading}</h3>
-        <ul>
-          ${items.map((item) => html`<li>${item}</li>`)}
-        </ul>`;
+        ${bulleted(items)}`;
+}
+
+function bulleted(items: readonly SafeHtml[]): SafeHtml {
+  return html`<ul>
+    ${items.map((item) => html`<li>${item}</li>`)}
+  </ul>`;
 }

@@ -1,50 +1,52 @@
-import type { ActiveVerdict, LeafShare, Plan, Programme, Share } from "../agronomy/index.ts";
-import { figure, inHundred, pHText, perHundred } from "./figures.ts";
-import { html, nothing, trusted } from "./html.ts";
+import type { ActiveVerdict, LeafShare, Plan, Programme, RuleVerdict, Share } from "../agronomy/index.ts";
+import { fill } from "../words/index.ts";
+import type { Language } from "../words/index.ts";
+import { filled, html, nothing, said } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
 import { mark } from "./html-mark.ts";
 import {
   clockText,
   concentrationText,
-  doseText,
   dryingText,
   heldList,
-  heldValueText,
   leafEndsText,
   onMudText,
+  levelText,
   ownAcidText,
-  leastFree,
-  programmeCostText,
   rangeText,
-  standing,
 } from "./sentences.ts";
-import { uncertaintySentences } from "./uncertainty-words.ts";
 import { shareBars } from "./share-bars.ts";
+import { uncertaintySentences } from "./uncertainty-words.ts";
 import { wordIssue } from "./wording.ts";
 
 /** The water as completed. */
-export function waterSection(plan: Plan): SafeHtml {
-  const { water, tank } = plan;
+export function waterSection({ water, tank }: Plan, language: Language): SafeHtml {
+  const words = language.words.plan;
+  const { figure, pHText } = language.figures;
   const ions = Object.entries(water.ions_molPerL).sort(([, a], [, b]) => b - a);
+  const hardness = filled(words.hardness, { hardness: figure(water.hardness_mgPerL_asCaCO3) });
   const balance =
     water.chargeBalance_percent === null
-      ? "too little measured"
+      ? words.tooLittleMeasured
       : `${figure(water.chargeBalance_percent, 2)} %`;
+  const facts = filled(words.waterFacts, {
+    hardness: html`<strong>${hardness}</strong>`,
+    alkalinity: figure(water.alkalinity_mgPerL_asCaCO3),
+    pH: pHText(water.pH),
+    balance,
+    tankPH: pHText(tank.pH),
+  });
   return html`<section>
-    <h2>Water</h2>
-    <p>
-      <strong>Hardness ${figure(water.hardness_mgPerL_asCaCO3)} mg/L as CaCO3</strong>, alkalinity
-      ${figure(water.alkalinity_mgPerL_asCaCO3)} mg/L as CaCO3, pH ${pHText(water.pH)}. Charge balance of the
-      readings: ${balance}. Tank as planned: pH ${pHText(tank.pH)}. ${mark("computed")}
-    </p>
+    <h2>${words.waterHeading}</h2>
+    <p>${facts} ${mark("computed", language)}</p>
     <table class="narrow">
       <caption>
-        Composition used, after completion
+        ${words.composition}
       </caption>
       <thead>
         <tr>
-          <th scope="col">Component</th>
-          <th scope="col">Total, mmol/L</th>
+          <th scope="col">${words.component}</th>
+          <th scope="col">${words.total}</th>
         </tr>
       </thead>
       <tbody>
@@ -64,199 +66,166 @@ export function waterSection(plan: Plan): SafeHtml {
 export function activesSection(
   heading: string,
   { actives, drying }: Pick<Programme, "actives" | "drying">,
+  language: Language,
 ): SafeHtml {
   return html`<section>
     <h2>${heading}</h2>
-    ${actives.map((active) => activeTable(active))}
-    <p>${dryingText(drying)} ${mark("computed")}</p>
+    ${actives.map((active) => activeTable(active, language))}
+    <p>${dryingText(drying, language)} ${mark("computed", language)}</p>
   </section>`;
 }
 
-function activeTable(active: ActiveVerdict): SafeHtml {
-  const ends = leafEndsText(active.onLeaf);
-  const rules = active.rules.map(
-    (rule) =>
-      html`<li>${LEVEL[rule.level]}: ${rule.text} ${against(rule.contradictedBy)}${mark(rule.evidence)}</li>`,
-  );
+function activeTable(active: ActiveVerdict, language: Language): SafeHtml {
+  const { plan } = language.words;
+  const { byClock } = active;
+  const name = language.phrases.name(active.name);
+  const ends = leafEndsText(active.onLeaf, language);
+  const rules = active.rules.map((rule) => html`<li>${ruleHtml(rule, rule.level, language)}</li>`);
   return html`<div class="block">
-      <h3>${active.name}, ${concentrationText(active)}</h3>
+      <h3>
+        ${fill(plan.activeHeading, { active: name, concentration: concentrationText(active, language) })}
+      </h3>
       ${shareBars(active)}
       <table>
         <caption>
-          Three answers for ${active.name}
+          ${fill(plan.threeAnswers, { active: name })}
         </caption>
         <thead>
           <tr>
-            <th scope="col">Where</th>
-            <th scope="col">Free or intact</th>
-            <th scope="col">Range</th>
-            <th scope="col">What holds it, and why</th>
+            ${[plan.where, plan.freeOrIntact, plan.range, plan.whatHolds].map((head) => html`<th scope="col">${head}</th> `)}
           </tr>
         </thead>
         <tbody>
-          ${shareRow("In the tank", active.inTank, [])} ${mudRow(active)}
-          ${shareRow("On the leaf", active.onLeaf, [ends === null ? null : `${ends}.`, ownAcidText(active.onLeaf)])}
+          ${shareRow(capitalised(plan.inTheTank), active.inTank, [], language)} ${mudRow(active, language)}
+          ${shareRow(capitalised(plan.onTheLeaf), active.onLeaf, [ends === null ? null : `${ends}.`, ownAcidText(active.onLeaf, language)], language)}
           <tr>
-            <th scope="row">By the clock</th>
-            <td>${active.byClock.intact === null ? "not known" : inHundred(active.byClock.intact)}</td>
-            <td>${rangeText(active.byClock.low, active.byClock.high)}</td>
-            <td>${clockText(active.byClock)} ${mark(active.byClock.evidence)}</td>
+            <th scope="row">${capitalised(plan.byTheClock)}</th>
+            <td>${shareOrUnknown(byClock.intact, language)}</td>
+            <td>${rangeText(byClock.low, byClock.high, language)}</td>
+            <td>${clockText(byClock, language)} ${mark(byClock.evidence, language)}</td>
           </tr>
         </tbody>
       </table>
     </div>
-    ${
-      rules.length === 0
-        ? nothing
-        : html`<ul>
-            ${rules}
-          </ul>`
-    }`;
+    ${bulleted(rules)}`;
 }
 
-function shareRow(where: string, share: Share | LeafShare, more: readonly (string | null)[]): SafeHtml {
-  const held = heldList(share.heldBy);
-  const why = [held === "" ? "" : `Held in 100: ${held}.`, ...more, share.why];
-  const free = share.free === null ? "not known" : inHundred(share.free);
+function ruleHtml(
+  { text, contradictedBy, evidence }: RuleVerdict,
+  level: RuleVerdict["level"],
+  language: Language,
+  name = "",
+): SafeHtml {
+  const { words, phrases } = language;
+  const by =
+    contradictedBy === null
+      ? nothing
+      : html`${filled(words.plan.contradicted, { by: said(phrases.say(contradictedBy)) })} `;
+  const head =
+    name === "" ? capitalised(levelText(level, language)) : `${name}: ${levelText(level, language)}`;
+  return html`${head}: ${said(phrases.say(text))} ${by}${mark(evidence, language)}`;
+}
+
+function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+function shareOrUnknown(share: number | null, { words, figures }: Language): string {
+  return share === null ? words.answers.notKnown : figures.inHundred(share);
+}
+
+function shareRow(
+  where: string,
+  share: Share | LeafShare,
+  more: readonly (string | null)[],
+  language: Language,
+): SafeHtml {
+  const held = heldList(share.heldBy, language);
+  const why = [
+    held === "" ? nothing : html`${fill(language.words.plan.heldInHundred, { holders: held })} `,
+    ...more.map((text) => (text === null ? nothing : html`${text} `)),
+    share.why === null || share.why === "" ? nothing : html`${said(language.phrases.say(share.why))} `,
+  ];
   return html`<tr>
     <th scope="row">${where}</th>
-    <td>${free}</td>
-    <td>${rangeText(share.low, share.high)}</td>
-    <td>${why.filter((text) => text !== null && text !== "").join(" ")} ${mark(share.evidence)}</td>
+    <td>${shareOrUnknown(share.free, language)}</td>
+    <td>${rangeText(share.low, share.high, language)}</td>
+    <td>${why}${mark(share.evidence, language)}</td>
   </tr>`;
 }
 
-function mudRow({ onMud }: ActiveVerdict): SafeHtml {
+function mudRow({ onMud }: ActiveVerdict, language: Language): SafeHtml {
   if (onMud === null) return nothing;
+  const { plan } = language.words;
   return html`<tr>
-    <th scope="row">On the mud</th>
-    <td>beside</td>
-    <td>${rangeText(onMud.low, onMud.high)}</td>
-    <td>${onMudText(onMud) ?? ""} ${mark(onMud.evidence)}</td>
+    <th scope="row">${capitalised(plan.onTheMud)}</th>
+    <td>${plan.beside}</td>
+    <td>${rangeText(onMud.low, onMud.high, language)}</td>
+    <td>${onMudText(onMud, language) ?? ""} ${mark(onMud.evidence, language)}</td>
   </tr>`;
 }
-
-const LEVEL = { block: "Blocked", warn: "Warning", note: "Note" } as const;
 
 /** How the ranges were found, and what would narrow them. */
-export function uncertaintySection({ uncertainty, programmes }: Plan): SafeHtml {
+export function uncertaintySection({ uncertainty, programmes }: Plan, language: Language): SafeHtml {
   if (uncertainty === null) return html``;
   const name = programmes.find(({ id }) => id === uncertainty.about.programme)?.name ?? "";
   return html`<section>
-    <h2>How sure</h2>
-    ${uncertaintySentences(uncertainty, name).map((sentence) => html`<p>${sentence}</p>`)}
+    <h2>${language.words.plan.howSureHeading}</h2>
+    ${uncertaintySentences(uncertainty, name, language).map((sentence) => html`<p>${sentence}</p>`)}
   </section>`;
-}
-
-/** Every way out compared, best first. */
-export function programmesSection(plan: Plan): SafeHtml {
-  const chosen = plan.programmes.find((one) => one.id === plan.chosen);
-  const said =
-    chosen === undefined
-      ? html`<p>
-          <strong>No programme meets the aim.</strong>
-        </p>`
-      : html`<p>
-          Chosen: <strong>${chosen.name}, ${doseText(chosen)}</strong>, ${figure(chosen.waterVolume_LPerHa)}
-          L/ha.
-        </p>`;
-  return html`<section>
-    <h2>Ways out</h2>
-    ${said} ${worthLine(plan)}
-    <table>
-      <caption>
-        Programmes, best first; free is the least over the actives, in 100
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">Programme</th>
-          <th scope="col">Dose</th>
-          <th scope="col">Water, L/ha</th>
-          <th scope="col">Free in the tank</th>
-          <th scope="col">Free on the leaf</th>
-          <th scope="col">Aim</th>
-          <th scope="col">Tank pH</th>
-          <th scope="col">Cost</th>
-        </tr>
-      </thead>
-      <tbody>
-        ${plan.programmes.map((one) => programmeRow(one, one.id === plan.chosen))}
-      </tbody>
-    </table>
-  </section>`;
-}
-
-/** What the active held as planned is worth, to set the costs against. */
-function worthLine(plan: Plan): SafeHtml {
-  const planned = plan.programmes.find((one) => one.kind === "none");
-  const worth = planned === undefined ? null : heldValueText(planned);
-  return worth === null ? nothing : html`<p>${worth} ${mark("computed")}</p>`;
-}
-
-function programmeRow(programme: Programme, isChosen: boolean): SafeHtml {
-  const free = (where: "in the tank" | "on the leaf"): string => {
-    const share = leastFree(programme.actives, where);
-    return share === null ? "not known" : perHundred(share);
-  };
-  return html`<tr${isChosen ? trusted(' class="chosen"') : nothing}><th scope="row">${programme.name}${isChosen ? " (chosen)" : ""}</th><td>${doseText(programme)}</td><td class="n">${figure(programme.waterVolume_LPerHa)}</td><td class="n">${free("in the tank")}</td><td class="n">${free("on the leaf")}</td><td>${standing(programme)}</td><td class="n">${pHText(programme.tank.pH)}</td><td>${programmeCostText(programme)}</td></tr>
-`;
 }
 
 /** What is known of each way out, what was assumed, what to look at. */
-export function reasoningSection(plan: Plan): SafeHtml {
-  const remarks = plan.programmes.flatMap((programme) => [
-    ...programme.reasons.map(
-      (one) =>
-        html`<li>
-          ${programme.name}: ${LEVEL[one.level].toLowerCase()}: ${one.text}
-          ${against(one.contradictedBy)}${mark(one.evidence)}
-        </li>`,
-    ),
-    ...programme.remarks.map((one) => html`<li>${programme.name}: ${one.text} ${mark(one.evidence)}</li>`),
-  ]);
-  const said = [...new Set([...plan.water.issues, ...plan.issues].map((issue) => wordIssue(issue)))];
+export function reasoningSection(plan: Plan, language: Language): SafeHtml {
+  const { words, phrases } = language;
+  const remarks = plan.programmes.flatMap((programme) => {
+    const name = phrases.name(programme.name);
+    return [
+      ...programme.reasons.map((one) => html`<li>${ruleHtml(one, one.level, language, name)}</li>`),
+      ...programme.remarks.map(
+        (one) => html`<li>${name}: ${said(phrases.say(one.text))} ${mark(one.evidence, language)}</li>`,
+      ),
+    ];
+  });
+  const assumed = plan.water.assumptions.map(
+    ({ about, why, evidence }) =>
+      html`<li>${phrases.name(about)}: ${said(phrases.say(why))} ${mark(evidence, language)}</li>`,
+  );
+  const issues = [...plan.water.issues, ...plan.issues].map((issue) => wordIssue(issue, language));
+  const toLookAt = [...new Set(issues)].map((text) => html`<li>${text}</li>`);
   return html`<section>
-    <h2>Why, and what was taken for granted</h2>
-    ${
-      remarks.length === 0
-        ? nothing
-        : html`<ul>
-            ${remarks}
-          </ul>`
-    }
-    ${
-      plan.water.assumptions.length === 0
-        ? nothing
-        : html`<h3>Not measured, so assumed</h3>
-            <ul>
-              ${plan.water.assumptions.map((one) => html`<li>${one.about}: ${one.why} ${mark(one.evidence)}</li>`)}
-            </ul>`
-    }
-    ${
-      said.length === 0
-        ? nothing
-        : html`<h3>To look at</h3>
-            <ul>
-              ${said.map((text) => html`<li>${text}</li>`)}
-            </ul>`
-    }
+    <h2>${words.plan.why}</h2>
+    ${bulleted(remarks)} ${underHeading(words.plan.assumed, assumed)}
+    ${underHeading(words.plan.toLookAtHeading, toLookAt)}
   </section>`;
+}
+
+function bulleted(items: readonly SafeHtml[]): SafeHtml {
+  return items.length === 0
+    ? nothing
+    : html`<ul>
+        ${items}
+      </ul>`;
+}
+
+function underHeading(heading: string, items: readonly SafeHtml[]): SafeHtml {
+  return items.length === 0
+    ? nothing
+    : html`<h3>${heading}</h3>
+        ${bulleted(items)}`;
 }
 
 /** Exactly the sources this plan rests on. */
-export function sourcesSection(plan: Plan): SafeHtml {
+export function sourcesSection({ sources, versions }: Plan, { words }: Language): SafeHtml {
+  const items = sources.map(({ key, citation, fromMemory }) => {
+    const cited = html`<span lang="en">${citation}</span>`;
+    return html`<li id="source-${key}">
+      ${fromMemory ? filled(words.plan.fromMemory, { citation: cited }) : cited}
+    </li>`;
+  });
   return html`<section>
-    <h2>Sources used</h2>
-    <ul>
-      ${plan.sources.map((one) => html`<li id="source-${one.key}">${one.citation}${one.fromMemory ? " (from memory)" : ""}</li>`)}
-    </ul>
-    <p>
-      Hardstand ${plan.versions.hardstand}, data ${plan.versions.data}. The label and local law come before
-      anything said here.
-    </p>
+    <h2>${words.plan.sourcesHeading}</h2>
+    ${bulleted(items)}
+    <p>${fill(words.plan.foot, { version: versions.hardstand, data: versions.data })}</p>
   </section>`;
-}
-
-function against(contradictedBy: string | null): string {
-  return contradictedBy === null ? "" : `Contradicted: ${contradictedBy} `;
 }

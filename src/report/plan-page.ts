@@ -30,7 +30,7 @@ export function planHtml(plan: Plan, job: Job, facts: CardFacts, options: PlanPa
   const card = fillCard(plan, facts, language);
   const sheets = [
     ...(part === "report" ? [] : [cardSheet(card, language)]),
-    ...(part === "card" ? [] : [reportSheet(plan, job, facts, wayOf(plan, facts.programme))]),
+    ...(part === "card" ? [] : [reportSheet(plan, job, facts, wayOf(plan, facts.programme), language)]),
   ];
   return pageHtml(facts.title ?? card.title, { paper, language }, sheets);
 }

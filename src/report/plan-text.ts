@@ -1,6 +1,7 @@
-import type { ActiveVerdict, Plan, Programme, RuleVerdict } from "../agronomy/index.ts";
+import type { ActiveVerdict, Load, Plan, Programme, RuleVerdict } from "../agronomy/index.ts";
+import { ENGLISH, fill } from "../words/index.ts";
+import type { Language } from "../words/index.ts";
 import { wrap } from "./card-text.ts";
-import { amountText, figure, pHText } from "./figures.ts";
 import {
   clockText,
   concentrationText,
@@ -9,11 +10,12 @@ import {
   evidenceMark,
   heldValueText,
   leafEndsText,
+  leastFree,
+  jarStart,
+  levelText,
   onMudText,
   ownAcidText,
-  leastFree,
   programmeCostText,
-  jarStart,
   shareText,
   standing,
 } from "./sentences.ts";
@@ -21,20 +23,20 @@ import { uncertaintySentences } from "./uncertainty-words.ts";
 import { wordIssue } from "./wording.ts";
 
 /** The answer to a job as plain text: numbers first, then why. At most 78 signs wide. */
-export function planText(plan: Plan): string {
+export function planText(plan: Plan, language: Language = ENGLISH): string {
   const chosen = plan.programmes.find((programme) => programme.id === plan.chosen) ?? null;
   const parts: string[][] = [
-    waterLines(plan),
-    activesLines(plan),
-    programmesLines(plan, chosen),
-    uncertaintyLines(plan),
-    orderLines(plan),
-    loadsLines(plan),
-    jarLines(plan),
-    cautionLines(plan),
-    assumptionLines(plan),
-    issueLines(plan),
-    sourceLines(plan),
+    waterLines(plan, language),
+    activesLines(plan, language),
+    programmesLines(plan, chosen, language),
+    uncertaintyLines(plan, language),
+    orderLines(plan, language),
+    loadsLines(plan, language),
+    jarLines(plan, language),
+    cautionLines(plan, language),
+    assumptionLines(plan, language),
+    issueLines(plan, language),
+    sourceLines(plan, language),
   ];
   return `${parts
     .filter((lines) => lines.length > 0)
@@ -42,173 +44,209 @@ export function planText(plan: Plan): string {
     .join("\n\n")}\n`;
 }
 
-function waterLines(plan: Plan): string[] {
-  const { water, tank } = plan;
-  return [
-    ...wrap(
-      `${water.source}: hardness ${figure(water.hardness_mgPerL_asCaCO3)} mg/L as CaCO3, alkalinity ` +
-        `${figure(water.alkalinity_mgPerL_asCaCO3)} mg/L as CaCO3, pH ${pHText(water.pH)}.`,
-      "  ",
-    ),
-    `Tank as planned: pH ${pHText(tank.pH)}, ionic strength ${figure(tank.ionicStrength_molPerL)} mol/L${
-      tank.extrapolated ? " (outside the fitted range)" : ""
-    }. ${evidenceMark("computed")}`,
-  ];
+function waterLines({ water, tank }: Plan, language: Language): string[] {
+  const { figure, pHText } = language.figures;
+  const { plan } = language.words;
+  const said = fill(plan.waterLine, {
+    source: water.source,
+    hardness: figure(water.hardness_mgPerL_asCaCO3),
+    alkalinity: figure(water.alkalinity_mgPerL_asCaCO3),
+    pH: pHText(water.pH),
+  });
+  const tankLine = fill(tank.extrapolated ? plan.tankLineOutside : plan.tankLine, {
+    pH: pHText(tank.pH),
+    strength: figure(tank.ionicStrength_molPerL),
+  });
+  return [...wrap(said, "  "), `${tankLine} ${evidenceMark("computed", language)}`];
 }
 
-function activesLines(plan: Plan): string[] {
-  const lines = ["AS PLANNED, nothing added"];
-  for (const active of plan.actives) lines.push(...activeLines(active));
+function activesLines(plan: Plan, language: Language): string[] {
+  const lines: string[] = [language.words.plan.asPlanned];
+  for (const active of plan.actives) lines.push(...activeLines(active, language));
   const planned = plan.programmes.find((programme) => programme.kind === "none");
-  if (planned !== undefined) lines.push(...wrap(dryingText(planned.drying), "  "));
+  if (planned !== undefined) lines.push(...wrap(dryingText(planned.drying, language), "  "));
   return lines;
 }
 
-function activeLines(active: ActiveVerdict): string[] {
-  const lines = [`${active.name} (${concentrationText(active)})`];
-  const say = (label: string, text: string, evidence: string): void => {
-    lines.push(...wrap(`  ${label.padEnd(13)}${text} ${evidence}`, "               "));
-  };
-  say("in the tank", shareText(active.inTank), evidenceMark(active.inTank.evidence));
-  const mud = onMudText(active.onMud);
-  if (mud !== null) say("on the mud", mud, evidenceMark(active.onMud?.evidence ?? "computed"));
-  const ends = leafEndsText(active.onLeaf);
-  say(
-    "on the leaf",
-    [shareText(active.onLeaf), ends, ownAcidText(active.onLeaf)].filter((text) => text !== null).join(". "),
-    evidenceMark(active.onLeaf.evidence),
+function activeLines(active: ActiveVerdict, language: Language): string[] {
+  const { plan } = language.words;
+  const lines = [`${language.phrases.name(active.name)} (${concentrationText(active, language)})`];
+  const width = Math.max(
+    13,
+    ...[plan.inTheTank, plan.onTheLeaf, plan.byTheClock].map((one) => one.length + 1),
   );
-  say("by the clock", clockText(active.byClock), evidenceMark(active.byClock.evidence));
-  for (const rule of active.rules) lines.push(...ruleLines(rule));
+  const say = (label: string, text: string, evidence: string): void => {
+    lines.push(...wrap(`  ${label.padEnd(width)}${text} ${evidence}`, " ".repeat(width + 2)));
+  };
+  say(plan.inTheTank, shareText(active.inTank, language), evidenceMark(active.inTank.evidence, language));
+  const mud = onMudText(active.onMud, language);
+  if (mud !== null) say(plan.onTheMud, mud, evidenceMark(active.onMud?.evidence ?? "computed", language));
+  const ends = leafEndsText(active.onLeaf, language);
+  say(
+    plan.onTheLeaf,
+    [shareText(active.onLeaf, language), ends, ownAcidText(active.onLeaf, language)]
+      .filter((text) => text !== null)
+      .join(". "),
+    evidenceMark(active.onLeaf.evidence, language),
+  );
+  say(plan.byTheClock, clockText(active.byClock, language), evidenceMark(active.byClock.evidence, language));
+  for (const rule of active.rules) lines.push(...ruleLines(rule, language));
   return lines;
 }
 
-const LEVEL_WORD = { block: "blocked", warn: "warning", note: "note" } as const;
-
-function ruleLines(rule: RuleVerdict): string[] {
-  const against = rule.contradictedBy === null ? "" : ` Contradicted: ${rule.contradictedBy}`;
-  return wrap(`  ${LEVEL_WORD[rule.level]}: ${rule.text}${against} ${evidenceMark(rule.evidence)}`, "    ");
+function ruleLines(rule: RuleVerdict, language: Language): string[] {
+  const said = [
+    `  ${levelText(rule.level, language)}: ${language.phrases.say(rule.text).text}`,
+    ...contradiction(rule, language),
+    evidenceMark(rule.evidence, language),
+  ];
+  return wrap(said.join(" "), "    ");
 }
 
-function programmesLines(plan: Plan, chosen: Programme | null): string[] {
-  const lines = ["WAYS OUT, best first (free on the leaf; the figure is the least over the actives)"];
+function contradiction({ contradictedBy }: RuleVerdict, { words, phrases }: Language): string[] {
+  return contradictedBy === null
+    ? []
+    : [fill(words.plan.contradicted, { by: phrases.say(contradictedBy).text })];
+}
+
+function programmesLines(plan: Plan, chosen: Programme | null, language: Language): string[] {
+  const words = language.words.plan;
+  const lines: string[] = [words.waysOut];
   const planned = plan.programmes.find((programme) => programme.kind === "none");
-  const worth = planned === undefined ? null : heldValueText(planned);
-  if (worth !== null) lines.push(...wrap(`${worth} ${evidenceMark("computed")}`, "  "));
+  const worth = planned === undefined ? null : heldValueText(planned, language);
+  if (worth !== null) lines.push(...wrap(`${worth} ${evidenceMark("computed", language)}`, "  "));
   plan.programmes.forEach((programme, index) => {
     const mark = programme.id === plan.chosen ? "*" : " ";
-    const leaf = leastFree(programme.actives, "on the leaf");
-    const free = leaf === null ? "not known" : `${figure(100 * leaf, 2)} in 100 free`;
-    const confidence =
-      programme.confidence === null ? "" : `, met in ${figure(100 * programme.confidence, 2)} of 100 draws`;
-    lines.push(
-      ...wrap(
-        `${mark}${String(index + 1).padStart(2)}. ${programme.name}: ${doseText(programme)}; ${free}, ` +
-          `${standing(programme)}${confidence}; ${programmeCostText(programme)}; tank pH ${pHText(programme.tank.pH)}`,
-        "     ",
-      ),
-    );
-    for (const reason of programme.reasons.filter((one) => one.level !== "note")) {
-      lines.push(
-        ...wrap(
-          `     ${LEVEL_WORD[reason.level]}: ${reason.text} ${evidenceMark(reason.evidence)}`,
-          "       ",
-        ),
-      );
+    const number = String(index + 1).padStart(2);
+    lines.push(...wrap(`${mark}${number}. ${programmeText(programme, language)}`, "     "));
+    for (const { level, text, evidence } of programme.reasons.filter((one) => one.level !== "note")) {
+      const said = `${levelText(level, language)}: ${language.phrases.say(text).text}`;
+      lines.push(...wrap(`     ${said} ${evidenceMark(evidence, language)}`, "       "));
     }
-    for (const remark of programme.remarks) {
-      lines.push(...wrap(`     ${remark.text} ${evidenceMark(remark.evidence)}`, "       "));
+    for (const { text, evidence } of programme.remarks) {
+      const said = language.phrases.say(text).text;
+      lines.push(...wrap(`     ${said} ${evidenceMark(evidence, language)}`, "       "));
     }
   });
-  lines.push(
-    ...(chosen === null
-      ? wrap("No programme meets the aim. What follows fills the tank as planned.")
-      : wrap(`Chosen (*): ${chosen.name}, ${doseText(chosen)}, ${figure(chosen.waterVolume_LPerHa)} L/ha.`)),
-  );
+  const last =
+    chosen === null
+      ? words.noneFillsAsPlanned
+      : fill(words.chosen, {
+          name: language.phrases.name(chosen.name),
+          dose: doseText(chosen, language),
+          volume: language.figures.figure(chosen.waterVolume_LPerHa),
+        });
+  lines.push(...wrap(last));
   return lines;
 }
 
-function uncertaintyLines({ uncertainty, programmes }: Plan): string[] {
+function programmeText(programme: Programme, language: Language): string {
+  const { plan, answers } = language.words;
+  const { figure, pHText } = language.figures;
+  const leaf = leastFree(programme.actives, "on the leaf");
+  const free = leaf === null ? answers.notKnown : fill(plan.freeInHundred, { count: figure(100 * leaf, 2) });
+  const met =
+    programme.confidence === null
+      ? []
+      : [fill(plan.metInDraws, { count: figure(100 * programme.confidence, 2) })];
+  const parts = [
+    `${language.phrases.name(programme.name)}: ${doseText(programme, language)}`,
+    [free, standing(programme, language), ...met].join(", "),
+    programmeCostText(programme, language),
+    fill(plan.tankPH, { pH: pHText(programme.tank.pH) }),
+  ];
+  return parts.join("; ");
+}
+
+function uncertaintyLines({ uncertainty, programmes }: Plan, language: Language): string[] {
   if (uncertainty === null) return [];
   const name = programmes.find(({ id }) => id === uncertainty.about.programme)?.name ?? "";
   return [
-    "HOW SURE",
-    ...uncertaintySentences(uncertainty, name).flatMap((sentence) => wrap(`  ${sentence}`, "    ")),
+    language.words.plan.howSure,
+    ...uncertaintySentences(uncertainty, name, language).flatMap((said) => wrap(`  ${said}`, "    ")),
   ];
 }
 
-function orderLines(plan: Plan): string[] {
+function orderLines(plan: Plan, language: Language): string[] {
   if (plan.order.length === 0) return [];
-  const lines = ["ORDER OF MIXING"];
+  const { words, phrases } = language;
+  const lines: string[] = [words.plan.order];
   for (const step of plan.order) {
-    const pause = step.pause ? "PAUSE. " : "";
-    lines.push(
-      ...wrap(
-        `${String(step.step).padStart(3)}. ${pause}${step.what} ${evidenceMark(step.evidence)}`,
-        "     ",
-      ),
-    );
+    const pause = step.pause ? `${words.plan.pause} ` : "";
+    const said = `${pause}${phrases.say(step.what).text} ${evidenceMark(step.evidence, language)}`;
+    lines.push(...wrap(`${String(step.step).padStart(3)}. ${said}`, "     "));
   }
-  for (const difference of plan.differences)
-    lines.push(...wrap(`  ${difference.text} ${evidenceMark("published rule")}`, "    "));
+  for (const { text } of plan.differences)
+    lines.push(...wrap(`  ${phrases.say(text).text} ${evidenceMark("published rule", language)}`, "    "));
   return lines;
 }
 
-function loadsLines(plan: Plan): string[] {
+function loadsLines(plan: Plan, language: Language): string[] {
   const { count, full, last } = plan.loads;
-  const head = (name: string, load: typeof full): string =>
-    `${name}: ${figure(load.volume_L)} L for ${figure(load.area_ha)} ha`;
-  const lines = [`LOADS: ${count}`, head("Full load", full)];
-  for (const amount of full.amounts)
-    lines.push(`  ${amount.label}: ${amountText(amount.amount, amount.unit)}`);
-  if (last !== null) {
-    lines.push(head("Last load", last));
-    for (const amount of last.amounts)
-      lines.push(`  ${amount.label}: ${amountText(amount.amount, amount.unit)}`);
-  }
-  for (const fact of plan.sprayer)
-    lines.push(...wrap(`  ${fact.text} ${evidenceMark(fact.evidence)}`, "    "));
-  return lines;
-}
-
-function jarLines(plan: Plan): string[] {
-  if (plan.jar.length === 0) return [];
-  const lines = wrap(`JAR TEST: ${jarStart(plan.jarVolume_L)}`, "  ");
-  for (const amount of plan.jar) {
-    const ways = [amount.how, amount.spoons].filter((way) => way !== null).join(" ");
-    const how = ways === "" ? "" : ` (${ways})`;
-    lines.push(...wrap(`  ${amount.label}: ${amountText(amount.amount, amount.unit)}${how}`, "    "));
+  const words = language.words.plan;
+  const lines = [
+    fill(words.loads, { count }),
+    ...loadLines(words.fullLoad, full, language),
+    ...(last === null ? [] : loadLines(words.lastLoad, last, language)),
+  ];
+  for (const { text, evidence } of plan.sprayer) {
+    const said = language.phrases.say(text).text;
+    lines.push(...wrap(`  ${said} ${evidenceMark(evidence, language)}`, "    "));
   }
   return lines;
 }
 
-function cautionLines(plan: Plan): string[] {
-  if (plan.cautions.length === 0) return [];
-  return ["CAUTIONS", ...plan.cautions.flatMap((caution) => wrap(`  ! ${caution.text}`, "    "))];
-}
-
-function assumptionLines(plan: Plan): string[] {
-  if (plan.water.assumptions.length === 0) return [];
+function loadLines(name: string, load: Load, { words, figures, phrases }: Language): string[] {
+  const volume = figures.figure(load.volume_L);
   return [
-    "TAKEN FOR GRANTED, not measured",
-    ...plan.water.assumptions.flatMap((one) =>
-      wrap(`  ${one.about}: ${one.why} ${evidenceMark(one.evidence)}`, "    "),
+    fill(words.plan.loadHead, { name, volume, area: figures.figure(load.area_ha) }),
+    ...load.amounts.map(
+      ({ label, amount, unit }) => `  ${phrases.name(label)}: ${figures.amountText(amount, unit)}`,
     ),
   ];
 }
 
-function issueLines(plan: Plan): string[] {
-  const issues = [...plan.water.issues, ...plan.issues];
-  const said = [...new Set(issues.map((issue) => wordIssue(issue)))];
-  if (said.length === 0) return [];
-  return ["TO LOOK AT", ...said.flatMap((text) => wrap(`  ${text}`, "    "))];
+function jarLines(plan: Plan, language: Language): string[] {
+  const { words, figures, phrases } = language;
+  if (plan.jar.length === 0) return [];
+  const lines = wrap(`${words.plan.jarTest}: ${jarStart(plan.jarVolume_L, language)}`, "  ");
+  for (const { label, amount, unit, how, spoons } of plan.jar) {
+    const ways = [how, spoons].flatMap((way) => (way === null ? [] : [phrases.say(way).text])).join(" ");
+    const said = `  ${phrases.name(label)}: ${figures.amountText(amount, unit)}`;
+    lines.push(...wrap(ways === "" ? said : `${said} (${ways})`, "    "));
+  }
+  return lines;
 }
 
-function sourceLines(plan: Plan): string[] {
-  const fromMemory = plan.sources.filter((source) => source.fromMemory).length;
-  const memory = fromMemory === 0 ? "" : `, ${fromMemory} of them from memory`;
+function cautionLines(plan: Plan, { words, phrases }: Language): string[] {
+  if (plan.cautions.length === 0) return [];
+  const said = plan.cautions.flatMap(({ text }) => wrap(`  ! ${phrases.say(text).text}`, "    "));
+  return [words.plan.cautions, ...said];
+}
+
+function assumptionLines(plan: Plan, language: Language): string[] {
+  if (plan.water.assumptions.length === 0) return [];
+  const { phrases } = language;
+  const said = plan.water.assumptions.flatMap(({ about, why, evidence }) =>
+    wrap(`  ${phrases.name(about)}: ${phrases.say(why).text} ${evidenceMark(evidence, language)}`, "    "),
+  );
+  return [language.words.plan.takenForGranted, ...said];
+}
+
+function issueLines(plan: Plan, language: Language): string[] {
+  const issues = [...plan.water.issues, ...plan.issues];
+  const said = [...new Set(issues.map((issue) => wordIssue(issue, language)))];
+  if (said.length === 0) return [];
+  return [language.words.plan.toLookAt, ...said.flatMap((text) => wrap(`  ${text}`, "    "))];
+}
+
+function sourceLines({ sources, versions }: Plan, { words }: Language): string[] {
+  const memory = sources.filter((source) => source.fromMemory).length;
+  const facts = { count: sources.length, version: versions.hardstand, data: versions.data };
   return [
-    `${plan.sources.length} sources used${memory}; --json lists them. Hardstand ${plan.versions.hardstand}, data ${plan.versions.data}.`,
-    "The label and local law come before anything said here.",
+    memory === 0
+      ? fill(words.plan.sourcesUsed, facts)
+      : fill(words.plan.sourcesFromMemory, { ...facts, memory }),
+    words.plan.lawFirst,
   ];
 }

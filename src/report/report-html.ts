@@ -1,4 +1,6 @@
 import type { Job, Plan, Programme } from "../agronomy/index.ts";
+import { fill } from "../words/index.ts";
+import type { Language } from "../words/index.ts";
 import type { CardFacts } from "./card.ts";
 import { html, nothing } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
@@ -7,42 +9,48 @@ import type { Sheet } from "./html-page.ts";
 import { fillingSection } from "./plan-html-filling.ts";
 import {
   activesSection,
-  programmesSection,
   reasoningSection,
   sourcesSection,
   uncertaintySection,
   waterSection,
 } from "./plan-html.ts";
+import { programmesSection } from "./plan-html-ways.ts";
 import { PLAIN_DOTS, plainReport } from "./report-plain.ts";
 import type { PlainPart, PlainReport } from "./report-plain.ts";
 
 const words = {
-  reasoning: "The reasoning",
-  planned: "What this water does as planned, nothing added",
-  withWay: (name: string) => `The same with ${name}`,
   dots: (met: string, of: string) => `${met} of ${of} dots filled`,
 } as const;
 
 /** The report for the grower: a page of plain words, then the reasoning, then the sources. */
-export function reportSheet(plan: Plan, job: Job, facts: CardFacts, programme: Programme | null): Sheet {
+export function reportSheet(
+  plan: Plan,
+  job: Job,
+  facts: CardFacts,
+  programme: Programme | null,
+  language: Language,
+): Sheet {
+  const texts = language.words.plan;
   const plain = plainReport(plan, job, facts, programme);
   const planned = plan.programmes.find(({ kind }) => kind === "none");
   const way = programme === null || programme.kind === "none" ? null : programme;
   const body = html`<main class="report">
     ${plainHtml(plain)}
     <div class="reasoning">
-      <h1>${words.reasoning}</h1>
-      ${waterSection(plan)} ${planned === undefined ? nothing : activesSection(words.planned, planned)}
-      ${programmesSection(plan)} ${way === null ? nothing : activesSection(words.withWay(way.name), way)}
-      ${uncertaintySection(plan)} ${fillingSection(programme?.filling ?? plan)} ${reasoningSection(plan)}
-      ${sourcesSection(plan)}
+      <h1>${texts.reasoning}</h1>
+      ${waterSection(plan, language)}
+      ${planned === undefined ? nothing : activesSection(texts.asPlannedHeading, planned, language)}
+      ${programmesSection(plan, language)}
+      ${way === null ? nothing : activesSection(fill(texts.sameWith, { way: language.phrases.name(way.name) }), way, language)}
+      ${uncertaintySection(plan, language)} ${fillingSection(programme?.filling ?? plan, language)}
+      ${reasoningSection(plan, language)} ${sourcesSection(plan, language)}
     </div>
   </main>`;
   return { style: styleSheet(plainSize_pt(plain)), body };
 }
 
 function plainHtml(plain: PlainReport): SafeHtml {
-  return html`<div class="plain">
+  return html`<div class="plain" lang="en">
     <h1>${plain.title}</h1>
     <p>${plain.about}</p>
     ${plain.parts.map((part) => partHtml(part, plain.sure))}

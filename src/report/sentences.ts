@@ -9,10 +9,10 @@ import type {
   Place,
   Programme,
   ProgrammePart,
+  RuleVerdict,
   Share,
 } from "../agronomy/index.ts";
 import { ENGLISH, fill } from "../words/index.ts";
-import { figure } from "./figures.ts";
 import type { Language } from "../words/index.ts";
 
 /** Held shares below this are not worth a word. */
@@ -63,33 +63,35 @@ function withRange(
 }
 
 /** "8 to 12 in 100 on the mud of the water, not in the figures above", or that it is not known; null: no mud tested. */
-export function onMudText(mud: OnMud | null, { figures }: Language = ENGLISH): string | null {
+export function onMudText(mud: OnMud | null, language: Language = ENGLISH): string | null {
   if (mud === null) return null;
+  const { answers } = language.words;
   const { low, high, why } = mud;
-  if (low === null || high === null) return `not known. ${why ?? ""}`.trim();
+  const reason = why === null ? [] : [language.phrases.say(why).text];
+  if (low === null || high === null) return [`${answers.notKnown}.`, ...reason].join(" ");
   const share =
     high < LEAST_SHOWN
-      ? "under 1 in 100"
-      : `${figures.perHundred(low)} to ${figures.perHundred(high)} in 100`;
-  const full = mud.limitedBy === "capacity" ? " The mud is full then." : "";
-  return `${share} on the mud of the water, not in the other figures.${full}${why === null ? "" : ` ${why}`}`;
+      ? answers.underOneInHundred
+      : fill(answers.inHundredRange, { range: rangeText(low, high, language) });
+  const full = mud.limitedBy === "capacity" ? [answers.mudIsFull] : [];
+  return [fill(answers.onMud, { share }), ...full, ...reason].join(" ");
 }
 
 /**
  * What of an active stands on the leaf as its own acid, held by nothing of the water; null where that is little or not
  * known.
  */
-export function ownAcidText({ ownAcid, free }: LeafShare, { figures }: Language = ENGLISH): string | null {
+export function ownAcidText(
+  { ownAcid, free }: LeafShare,
+  { words, figures }: Language = ENGLISH,
+): string | null {
   if (free === null || ownAcid === null || ownAcid < LEAST_SHOWN) return null;
-  return `Of the free part ${figures.perHundred(ownAcid)} dries to its own acid; no metal holds that. Whether it crystallises there was not measured.`;
+  return fill(words.answers.ownAcid, { share: figures.perHundred(ownAcid) });
 }
 
 /** How a jar test is done, before its amounts. */
-export function jarStart(jarVolume_L: number): string {
-  return (
-    `For ${figure(jarVolume_L)} L of spray. Half the water first, then these in turn, shaken each time, then the rest. ` +
-    "Look after 5 and 30 minutes: flakes, gel, layers or heat mean no. Common practice."
-  );
+export function jarStart(jarVolume_L: number, { words, figures }: Language = ENGLISH): string {
+  return fill(words.answers.jarStart, { volume: figures.figure(jarVolume_L) });
 }
 
 /** The two ends of the leaf answer: "between 40 in 100 (solid forms) and 92 in 100 (no solid)". */
@@ -198,6 +200,16 @@ export function heldValueText(planned: Programme, language: Language = ENGLISH):
   return planned.heldValue.perHa === null
     ? null
     : fill(language.words.answers.heldValue, { money: moneyText(planned.heldValue, language) });
+}
+
+/** How hard a rule speaks: "blocked", "warning", "note". */
+export function levelText(level: RuleVerdict["level"], { words }: Language = ENGLISH): string {
+  return { block: words.plan.blocked, warn: words.plan.warning, note: words.plan.note }[level];
+}
+
+/** Where a share is looked at, in words. */
+export function placeText(where: Place, { words }: Language = ENGLISH): string {
+  return where === "in the tank" ? words.plan.inTheTank : words.plan.onTheLeaf;
 }
 
 /** "[computed]": stands behind a statement. */

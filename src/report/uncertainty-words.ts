@@ -1,62 +1,69 @@
 import type { PlanUncertainty } from "../agronomy/index.ts";
-import { figure, inHundred, perHundred } from "./figures.ts";
-
-/** What is assumed, by the name of its figure. */
-const ASSUMED_WORDS: Readonly<Record<string, string>> = {
-  calciumShareOfHardness: "how the hardness splits into calcium and magnesium (assumed)",
-  alkalinityPerHardness: "the alkalinity (assumed from the hardness)",
-  hardnessPerConductivity: "the hardness (assumed from the conductivity)",
-  alkalinityPerConductivity: "the alkalinity (assumed from the conductivity)",
-  chlorideShare: "how the other anions split into chloride and sulfate (assumed)",
-  sodiumPerHardness: "the sodium (assumed from the hardness)",
-  potassiumPerSodium: "the potassium (assumed from the sodium)",
-  pH: "the pH of the water (assumed)",
-  iron_molPerL: "the iron (assumed)",
-  ironDissolved: "how much of the iron is dissolved iron(III) (not known)",
-  temperature_C: "the temperature (assumed)",
-  dissolvedCarbonDioxide_molPerL: "the dissolved carbon dioxide (assumed)",
-  limitShare: "where below its limit a reading lies",
-  topStepFactor: "how far above the top step of the strip the water is",
-  nucleationSI: "when the calcium salt of the active forms in the drying drop (not known)",
-  humidityAssumed: "the humidity of the air (assumed)",
-};
+import { ENGLISH, fill } from "../words/index.ts";
+import type { Language } from "../words/index.ts";
+import { placeText } from "./sentences.ts";
 
 /** An uncertain input in words, by its key. */
-export function inputWords(key: string): string {
+export function inputWords(key: string, { words, phrases }: Language = ENGLISH): string {
+  const { certainty } = words;
   const at = key.indexOf(":");
   const name = key.slice(at + 1);
+  const said = phrases.name(name);
   switch (key.slice(0, at)) {
     case "reading":
-      return `the reading of ${name}`;
+      return fill(certainty.reading, { name: said });
     case "assumed":
-      return ASSUMED_WORDS[name] ?? `${name} (assumed)`;
+      return isAssumption(name, certainty) ? certainty[name] : fill(certainty.assumed, { name: said });
     case "constant":
       return name.startsWith("metals of ")
-        ? `the binding constants of ${name.slice("metals of ".length)} with metals`
-        : `the constant of ${name}`;
+        ? fill(certainty.constantsOfMetals, { name: phrases.name(name.slice("metals of ".length)) })
+        : fill(certainty.constant, { name: said });
     case "solubility":
-      return `the solubility of ${name}`;
+      return fill(certainty.solubility, { name: said });
     case "activity":
-      return `the activity of ${name} in the drying drop (estimated)`;
+      return fill(certainty.activity, { name: said });
     default:
       return key;
   }
 }
 
+type CertaintyWords = Language["words"]["certainty"];
+/** Messages without a hole, which name what is assumed. */
+type Assumption = {
+  [Key in keyof CertaintyWords]: CertaintyWords[Key] extends { readonly holes?: never } ? Key : never;
+}[keyof CertaintyWords];
+
+function isAssumption(name: string, certainty: CertaintyWords): name is Assumption {
+  return Object.hasOwn(certainty, name) && !certainty[name as keyof CertaintyWords].includes("{");
+}
+
 /** What the ranges are, as sentences: how they were found, what they rest on, what would narrow them. */
-export function uncertaintySentences(uncertainty: PlanUncertainty, programmeName: string): readonly string[] {
+export function uncertaintySentences(
+  uncertainty: PlanUncertainty,
+  programmeName: string,
+  language: Language = ENGLISH,
+): readonly string[] {
+  const { certainty } = language.words;
+  const { figure, inHundred, perHundred } = language.figures;
   const { draws, control, spread, measureNext, about } = uncertainty;
   const said = [
-    `Ranges hold 90 of 100 of ${String(draws)} draws of readings, constants and what is assumed, the same for all ways out.`,
-    `${String(control.solved)} were solved in full; the rest follow from these to within about ${figure(100 * control.difference, 1)} in 100.`,
+    fill(certainty.draws, { count: draws }),
+    fill(certainty.solved, { count: control.solved, difference: figure(100 * control.difference, 1) }),
   ];
   if (spread.length > 0) {
-    const parts = spread.slice(0, 3).map(({ input, part }) => `${inputWords(input)}, ${inHundred(part)}`);
-    said.push(`Most of the spread ${about.where} (${programmeName}) comes from: ${parts.join("; ")}.`);
+    const parts = spread
+      .slice(0, 3)
+      .map(({ input, part }) =>
+        fill(certainty.part, { input: inputWords(input, language), share: inHundred(part) }),
+      )
+      .join("; ");
+    const programme = language.phrases.name(programmeName);
+    said.push(fill(certainty.spread, { where: placeText(about.where, language), programme, parts }));
   }
   for (const next of measureNext.slice(0, 2)) {
+    const test = language.phrases.say(next.words).text;
     said.push(
-      `To narrow it: ${next.words}. The range would be about ${perHundred(next.width)} wide instead of ${perHundred(about.width)}.`,
+      fill(certainty.toNarrow, { test, width: perHundred(next.width), now: perHundred(about.width) }),
     );
   }
   return said;

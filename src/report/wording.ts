@@ -1,4 +1,6 @@
 import type { Issue } from "../units/index.ts";
+import { ENGLISH, fill } from "../words/index.ts";
+import type { Language } from "../words/index.ts";
 import { FILE_WORDING } from "./wording-files.ts";
 import { JOB_WORDING } from "./wording-job.ts";
 import { RECORDS_WORDING } from "./wording-records.ts";
@@ -30,15 +32,19 @@ export function hasWording(code: string): boolean {
 /**
  * An issue in words: where, what, what was received and expected, what to do.
  *
- * @returns sentences in British English; a code without sentences of its own gets a general one
+ * @returns sentences; a code without sentences of its own gets a general one
  */
-export function wordIssue(issue: Issue): string {
+export function wordIssue(issue: Issue, { words, phrases }: Language = ENGLISH): string {
+  const { issues } = words;
   const wording: Wording = hasWording(issue.code) ? (WORDING[issue.code] as Wording) : general(issue.code);
-  const parts = [issue.path === "" ? wording.say : `${issue.path}: ${wording.say}`];
-  if (issue.received !== undefined) parts.push(`Received: ${sentence(issue.received)}`);
-  if (issue.expected !== undefined) parts.push(`Expected: ${sentence(issue.expected)}`);
+  const what = phrases.say(wording.say).text;
+  const parts = [issue.path === "" ? what : fill(issues.at, { path: issue.path, sentence: what })];
+  if (issue.received !== undefined) parts.push(sentence(fill(issues.received, { text: issue.received })));
+  if (issue.expected !== undefined) {
+    parts.push(sentence(fill(issues.expected, { text: phrases.say(issue.expected).text })));
+  }
   const mend = issue.hint ?? wording.mend;
-  if (mend !== undefined) parts.push(sentence(mend));
+  if (mend !== undefined) parts.push(sentence(phrases.say(mend).text));
   return parts.join(" ");
 }
 

@@ -14,9 +14,9 @@ import { Waiting } from "./form/waiting.tsx";
 import { WaterGroup } from "./form/water-group.tsx";
 import { documentOf } from "./job/to-document.ts";
 import { JobsBar } from "./jobs/jobs-bar.tsx";
-import type { StartedBook } from "./jobs/start-book.ts";
-import { useBook } from "./jobs/use-book.ts";
+import type { BookView } from "./jobs/use-book.ts";
 import { useResultKept } from "./jobs/use-result-kept.ts";
+import { sayIn, useLanguage, useSay } from "./language/language-context.ts";
 import { OfflineBar } from "./offline/offline-bar.tsx";
 import { Patterns } from "./result/patterns.tsx";
 import { Results } from "./result/results.tsx";
@@ -25,18 +25,19 @@ import { headline } from "./result/headline.ts";
 import { Toolbar } from "./toolbar.tsx";
 
 /** The page: left what you know, right what follows. */
-export function App({ start }: { start: StartedBook }): ReactElement {
-  const jobs = useBook(start);
+export function App({ jobs }: { jobs: BookView }): ReactElement {
   const { state, dispatch } = jobs;
   const { draft } = state;
   const document = useMemo(() => documentOf(draft), [draft]);
-  const engine = useEngine(document, jobs.book.open ?? "");
+  const language = useLanguage();
+  const say = sayIn(language);
+  const engine = useEngine("plan", document, jobs.book.open ?? "");
   const [pickedId, setPickedId] = useState<string | null>(null);
   const [outdoor, setOutdoor] = useState(false);
 
   const picked = pickedProgramme(engine, pickedId);
-  const words = engine.planned === null || picked === null ? "" : headline(engine.planned, picked);
-  useResultKept(jobs, engine.planned?.plan.versions ?? null, words);
+  const words = engine.answer === null || picked === null ? "" : headline(engine.answer, picked, language);
+  useResultKept(jobs, engine.answer?.plan.versions ?? null, words);
   const form = useMemo(
     () => ({
       draft,
@@ -51,12 +52,11 @@ export function App({ start }: { start: StartedBook }): ReactElement {
     <div className={outdoor ? "page outdoor" : "page"}>
       <Patterns />
       <a className="skip" href="#what-follows">
-        Skip to what follows
+        {say("Skip to what follows")}
       </a>
       <Toolbar
         state={state}
         dispatch={dispatch}
-        engine={engine}
         onBegin={jobs.begin}
         outdoor={outdoor}
         onOutdoor={setOutdoor}
@@ -66,7 +66,7 @@ export function App({ start }: { start: StartedBook }): ReactElement {
       <OfflineBar />
       <main className="columns">
         <div className="know">
-          <h2>What you know</h2>
+          <h2>{say("What you know")}</h2>
           <FormContext value={form}>
             <WaterGroup />
             <SprayGroup />
@@ -77,31 +77,33 @@ export function App({ start }: { start: StartedBook }): ReactElement {
           </FormContext>
         </div>
         <div className="follows" id="what-follows" tabIndex={-1} data-state={stateWord(engine)}>
-          <h2>What follows</h2>
+          <h2>{say("What follows")}</h2>
           <p className="visually-hidden" role="status">
             {engine.waiting ? "" : words}
           </p>
-          <Waiting answer={engine} hasAnswer={engine.planned !== null} draft={draft} />
-          {engine.planned !== null && picked !== null && (
+          <Waiting answer={engine} hasAnswer={engine.answer !== null} draft={draft} />
+          {engine.answer !== null && picked !== null && (
             <Results
-              planned={engine.planned}
+              planned={engine.answer}
               first={engine.first}
               picked={picked}
               onPick={setPickedId}
               sampleNote={draft.origin === "sample" ? <SampleNote /> : null}
             />
           )}
-          {engine.planned === null && engine.first !== null && (
+          {engine.answer === null && engine.first !== null && (
             <ThreeAnswers plan={engine.first.plan} job={engine.first.job} first />
           )}
           {engine.elapsed_ms !== null && (
             <p className="about elapsed" data-elapsed={engine.elapsed_ms}>
-              Computed here in {Math.round(engine.elapsed_ms)} ms. Nothing leaves this device.
+              {say("Computed here in {ms} ms. Nothing leaves this device.", {
+                ms: Math.round(engine.elapsed_ms),
+              })}
             </p>
           )}
         </div>
       </main>
-      <BottomBar planned={engine.planned} picked={picked} waiting={engine.waiting} />
+      <BottomBar planned={engine.answer} picked={picked} waiting={engine.waiting} />
     </div>
   );
 }
@@ -114,7 +116,7 @@ function stateWord(engine: EngineView): "working" | "blocked" | "done" | "failed
 
 /** The row picked, as long as it still exists; else the plan's own choice, else nothing added. */
 function pickedProgramme(engine: EngineView, pickedId: string | null): Programme | null {
-  const plan = engine.planned?.plan;
+  const plan = engine.answer?.plan;
   if (plan === undefined) return null;
   const find = (id: string | null): Programme | undefined =>
     plan.programmes.find((programme) => programme.id === id && !programme.blocked);
@@ -122,9 +124,11 @@ function pickedProgramme(engine: EngineView, pickedId: string | null): Programme
 }
 
 function SampleNote(): ReactElement {
+  const say = useSay();
   return (
     <p className="sample">
-      <strong>Sample.</strong> A made-up bore, to look around with. Change anything, or start a blank job.
+      <strong>{say("Sample.")}</strong>{" "}
+      {say("A made-up bore, to look around with. Change anything, or start a blank job.")}
     </p>
   );
 }

@@ -2,6 +2,7 @@ import { useEffect, useState } from "react";
 import type { ReactElement } from "react";
 import type { Programme } from "../agronomy/index.ts";
 import type { Planned } from "./engine/messages.ts";
+import { useLanguage, useSay } from "./language/language-context.ts";
 import { costWords, inHundred, leastFreeOf } from "./result/words.ts";
 
 interface BottomBarProps {
@@ -13,16 +14,20 @@ interface BottomBarProps {
 /** On a phone: the two figures that matter, and the way to the next group. */
 export function BottomBar({ planned, picked, waiting }: BottomBarProps): ReactElement {
   const next = useNextSection();
+  const language = useLanguage();
+  const say = useSay();
   const now = planned === null ? null : leastFreeOf(planned.plan.actives, planned.job.aim.where);
   const then =
     planned === null || picked === null ? null : leastFreeOf(picked.actives, planned.job.aim.where);
   return (
-    <nav className="bottom-bar" aria-label="Result and next group">
+    <nav className="bottom-bar" aria-label={say("Result and next group")}>
       <p className={waiting ? "stale" : undefined}>
-        <span className="bar-figure">{now === null ? "–" : inHundred(now.free)}</span> free now
+        <span className="bar-figure">{now === null ? "–" : inHundred(now.free, language)}</span>{" "}
+        {say("free now")}
         <span aria-hidden="true"> · </span>
-        <span className="bar-figure">{then === null ? "–" : inHundred(then.free)}</span> with the row picked
-        {picked !== null && picked.kind !== "none" && `, ${costWords(picked.cost.perHa)}`}
+        <span className="bar-figure">{then === null ? "–" : inHundred(then.free, language)}</span>{" "}
+        {say("with the row picked")}
+        {picked !== null && picked.kind !== "none" && `, ${costWords(picked.cost.perHa, language)}`}
       </p>
       <button
         type="button"
@@ -33,7 +38,7 @@ export function BottomBar({ planned, picked, waiting }: BottomBarProps): ReactEl
           heading?.focus({ preventScroll: true });
         }}
       >
-        {next === null ? "Top" : `Next: ${next.dataset["section"] ?? ""}`}
+        {next === null ? say("Top") : say("Next: {group}", { group: next.dataset["section"] ?? "" })}
       </button>
     </nav>
   );

@@ -1,54 +1,74 @@
-import { StrictMode, Suspense, lazy, useEffect, useState } from "react";
-import type { ComponentProps, ReactElement } from "react";
+import { StrictMode, Suspense, lazy, useEffect, useMemo, useState } from "react";
+import type { ReactElement } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./app.tsx";
+import { documentOf } from "./job/to-document.ts";
+import { useSay } from "./language/language-context.ts";
+import { LanguageProvider, startingLanguage } from "./language/language-provider.tsx";
 import { startBook } from "./jobs/start-book.ts";
+import type { StartedBook } from "./jobs/start-book.ts";
+import { useBook } from "./jobs/use-book.ts";
 import "./styles.css";
 
-/** Fetched only when it is wanted: the demonstration brings indicators and drawings of its own. */
+/** Fetched only when it is wanted: the demonstration brings drawings of its own. */
 const FlasksScreen = lazy(async () => ({
   default: (await import("./flasks/flasks-screen.tsx")).FlasksScreen,
 }));
+const ComplaintScreen = lazy(async () => ({
+  default: (await import("./complaint/complaint-screen.tsx")).ComplaintScreen,
+}));
 
-const atFlasks = (): boolean => window.location.hash === "#flasks";
+type Screen = "plan" | "flasks" | "complaint";
+
+function screenAsked(): Screen {
+  const { hash } = window.location;
+  if (hash === "#flasks") return "flasks";
+  return hash === "#complaint" ? "complaint" : "plan";
+}
 
 /**
- * The screen that the address asks for: the spray plan, or the flasks at #flasks. Once opened, the plan stays behind
- * the flasks, so that nothing typed is lost on the way back.
+ * The screen that the address asks for: the spray plan, the flasks or a complaint. Once opened, the plan stays behind the
+ * others, so that nothing typed is lost on the way back.
  */
-function Screens({ start }: Pick<ComponentProps<typeof App>, "start">): ReactElement {
-  const [flasks, setFlasks] = useState(atFlasks);
-  const [planOpened, setPlanOpened] = useState(!flasks);
+function Screens({ start }: { readonly start: StartedBook }): ReactElement {
+  const jobs = useBook(start);
+  const say = useSay();
+  const [screen, setScreen] = useState(screenAsked);
+  const [planOpened, setPlanOpened] = useState(screen === "plan");
   useEffect(() => {
     const look = (): void => {
-      setFlasks(atFlasks());
-      if (!atFlasks()) setPlanOpened(true);
+      const asked = screenAsked();
+      setScreen(asked);
+      if (asked === "plan") setPlanOpened(true);
     };
     window.addEventListener("hashchange", look);
     return () => window.removeEventListener("hashchange", look);
   }, []);
+  const { draft } = jobs.state;
+  const document = useMemo(() => documentOf(draft), [draft]);
   return (
     <>
       {planOpened && (
-        <div hidden={flasks}>
-          <App start={start} />
+        <div hidden={screen !== "plan"}>
+          <App jobs={jobs} />
         </div>
       )}
-      {flasks && (
-        <Suspense fallback={<p>Getting the flasks …</p>}>
-          <FlasksScreen />
-        </Suspense>
-      )}
+      <Suspense fallback={<p>{say("One moment …")}</p>}>
+        {screen === "flasks" && <FlasksScreen job={document} />}
+        {screen === "complaint" && <ComplaintScreen openJob={draft} />}
+      </Suspense>
     </>
   );
 }
 
-const place = document.getElementById("root");
+const place = window.document.getElementById("root");
 if (place !== null) {
-  const start = await startBook();
+  const [start, language] = await Promise.all([startBook(), startingLanguage()]);
   createRoot(place).render(
     <StrictMode>
-      <Screens start={start} />
+      <LanguageProvider start={language}>
+        <Screens start={start} />
+      </LanguageProvider>
     </StrictMode>,
   );
 }

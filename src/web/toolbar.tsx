@@ -1,18 +1,19 @@
 import { useRef, useState } from "react";
 import type { Dispatch, ReactElement } from "react";
-import type { EngineView } from "./engine/use-engine.ts";
 import { blankDraft } from "./job/draft.ts";
 import type { Draft } from "./job/draft.ts";
 import { draftOf } from "./job/from-document.ts";
 import type { JobAction, JobState } from "./job/job-state.ts";
 import type { JobDocument } from "./job/to-document.ts";
-import { saveText } from "./result/results.tsx";
+import { useSay } from "./language/language-context.ts";
+import { LanguageSelect } from "./language/language-select.tsx";
+import { readDocument } from "./read-document.ts";
+import { saveText } from "./save-text.ts";
 import { SAMPLES } from "./samples.ts";
 
 interface ToolbarProps {
   readonly state: JobState;
   readonly dispatch: Dispatch<JobAction>;
-  readonly engine: EngineView;
   /** Begins a job beside the others; the flag says that it is a person's own. */
   readonly onBegin: (draft: Draft, isOwn: boolean) => void;
   readonly outdoor: boolean;
@@ -25,27 +26,33 @@ const MOST_BYTES = 1_000_000;
 
 /** The head of the page: open, save, undo, samples, and the mode for bright light. */
 export function Toolbar(props: ToolbarProps): ReactElement {
-  const { state, dispatch, engine, onBegin, outdoor, onOutdoor, document } = props;
+  const { state, dispatch, onBegin, outdoor, onOutdoor, document } = props;
+  const say = useSay();
   const file = useRef<HTMLInputElement>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const last = state.undo.at(-1);
   const open = async (chosen: File): Promise<void> => {
     if (chosen.size > MOST_BYTES) {
-      setProblem(`${chosen.name} is ${String(Math.round(chosen.size / 1000))} kB; a job is at most 1000 kB.`);
+      setProblem(
+        say("{name} is {size} kB; a job is at most 1000 kB.", {
+          name: chosen.name,
+          size: Math.round(chosen.size / 1000),
+        }),
+      );
       return;
     }
-    const read = await engine.open(await chosen.text());
-    setProblem(read.problem);
-    if (read.problem !== null) return;
+    const read = await readDocument(await chosen.text());
+    setProblem(read.ok ? null : read.problem);
+    if (!read.ok) return;
     onBegin(draftOf(read.document, "file"), true);
   };
   return (
     <header className="toolbar">
       <h1 tabIndex={-1}>Hardstand</h1>
-      <p className="about">What the water does to the spray, and the way out.</p>
+      <p className="about">{say("What the water does to the spray, and the way out.")}</p>
       <div className="tools">
         <label className="tool-select">
-          <span>Sample</span>
+          <span>{say("Sample")}</span>
           <select
             value=""
             onChange={(event) => {
@@ -54,10 +61,10 @@ export function Toolbar(props: ToolbarProps): ReactElement {
               onBegin(draftOf(sample.document, "sample"), false);
             }}
           >
-            <option value="">open a sample</option>
+            <option value="">{say("open a sample")}</option>
             {SAMPLES.map((sample) => (
               <option key={sample.name} value={sample.name}>
-                {sample.name}
+                {say(sample.name)}
               </option>
             ))}
           </select>
@@ -69,17 +76,18 @@ export function Toolbar(props: ToolbarProps): ReactElement {
             onBegin(blankDraft(), false);
           }}
         >
-          Blank job
+          {say("Blank job")}
         </button>
-        <a href="#flasks">Flasks</a>
+        <a href="#flasks">{say("Flasks")}</a>
+        <a href="#complaint">{say("Complaint")}</a>
         <button type="button" className="quiet" onClick={() => file.current?.click()}>
-          Open file
+          {say("Open file")}
         </button>
         <input
           ref={file}
           type="file"
           className="visually-hidden"
-          aria-label="Job file"
+          aria-label={say("Job file")}
           tabIndex={-1}
           accept=".json,.yaml,.yml"
           onChange={(event) => {
@@ -95,7 +103,7 @@ export function Toolbar(props: ToolbarProps): ReactElement {
             saveText("job.json", `${JSON.stringify(document, null, 2)}\n`, "application/json");
           }}
         >
-          Save job
+          {say("Save job")}
         </button>
         <label className="tool-check">
           <input
@@ -105,8 +113,9 @@ export function Toolbar(props: ToolbarProps): ReactElement {
               onOutdoor(event.target.checked);
             }}
           />
-          Bright light
+          {say("Bright light")}
         </label>
+        <LanguageSelect />
       </div>
       {last !== undefined && (
         <p className="undo" role="status">
@@ -117,7 +126,7 @@ export function Toolbar(props: ToolbarProps): ReactElement {
               dispatch({ type: "undo" });
             }}
           >
-            Undo
+            {say("Undo")}
           </button>
         </p>
       )}

@@ -86,6 +86,16 @@ describe("phrases", () => {
     expect(book.say(text)).toEqual({ text, isEnglish: true });
   });
 
+  test("a template of little but holes does not fit a sentence by chance", () => {
+    const book = phraseBook(
+      { "{active} as {form}": "{active} en {form}", glyphosate: "glyphosate", ester: "ester" },
+      ",",
+    );
+    expect(book.say("glyphosate as ester").text).toBe("glyphosate en ester");
+    const sentence = "Gypsum takes the calcium out as the drop dries.";
+    expect(book.say(sentence)).toEqual({ text: sentence, isEnglish: true });
+  });
+
   test("a name that is not known is the user's own and stays", () => {
     expect(book.name("House bore")).toBe("House bore");
     expect(book.name("glyphosate of mine SL")).toBe("glyphosate of mine SL");

@@ -10,7 +10,15 @@ const PACKS: Readonly<Record<Exclude<LanguageTag, "en-GB">, () => Promise<Langua
   es: async () => (await import("./es/index.ts")).SPANISH,
 };
 
-/** The language of a tag, read when it is first asked for. */
-export async function loadLanguage(tag: LanguageTag): Promise<Language> {
-  return tag === "en-GB" ? ENGLISH : languageOf(tag, await PACKS[tag]());
+const loaded = new Map<LanguageTag, Promise<Language>>([["en-GB", Promise.resolve(ENGLISH)]]);
+
+/** The language of a tag, read when it is first asked for and kept from then on. */
+export function loadLanguage(tag: LanguageTag): Promise<Language> {
+  const known = loaded.get(tag);
+  if (known !== undefined || tag === "en-GB") return known ?? Promise.resolve(ENGLISH);
+  const language = PACKS[tag]().then((pack) => languageOf(tag, pack));
+  loaded.set(tag, language);
+  // What could not be fetched is tried again when it is next asked for.
+  language.catch(() => loaded.delete(tag));
+  return language;
 }

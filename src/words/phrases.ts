@@ -33,16 +33,20 @@ interface Template {
   readonly names: readonly string[];
   readonly translation: string;
   readonly length: number;
+  /** True when it fits many a sentence by chance. */
+  readonly isLoose: boolean;
 }
 
 const SENTENCE_END = /(?<=[.!?]) (?=\p{Lu})/u;
+/** Signs of its own below which a template that starts with a hole, "{active} as {form}", would fit many a sentence. */
+const FEW_SIGNS = 10;
 /** What may stand in a hole: anything within one sentence. */
 const HOLE = "((?:(?!\\. ).)+)";
 const NUMBER = /^[-−]?\d+(?:\.\d+)?$/;
 
 /**
  * A phrase book. A text is looked up whole, then by the templates, the one with most words of its own first, then
- * sentence by sentence. What stands in a hole is put into the language in turn; a number gets the language's decimal sign.
+ * sentence by sentence. A loose template fits only where all that stands in its holes is known. What stands in a hole is put into the language in turn; a number gets the language's decimal sign.
  */
 export function phraseBook(phrases: Phrases, decimal: "." | ","): PhraseBook {
   const templates = Object.entries(phrases)
@@ -64,9 +68,11 @@ export function phraseBook(phrases: Phrases, decimal: "." | ","): PhraseBook {
     return found;
   };
   const byTemplate = (text: string): string | null => {
-    for (const { pattern, names, translation } of templates) {
+    for (const { pattern, names, translation, isLoose } of templates) {
       const found = pattern.exec(text);
       if (found === null) continue;
+      const known = (hole: string): boolean => NUMBER.test(hole) || lookUp(hole) !== null;
+      if (isLoose && !found.slice(1).every(known)) continue;
       const values = new Map(names.map((name, i) => [name, inHole(found[i + 1] ?? "")]));
       return translation.replace(/\{(\w+)\}/g, (hole, name: string) => values.get(name) ?? hole);
     }
@@ -114,11 +120,13 @@ export function phraseBook(phrases: Phrases, decimal: "." | ","): PhraseBook {
 function templateOf(english: string, translation: string): Template {
   const parts = messageParts(english as Message<string>);
   const source = parts.map((part) => ("hole" in part ? HOLE : patternOf(part.text))).join("");
+  const length = parts.reduce((sum, part) => sum + ("text" in part ? part.text.length : 0), 0);
   return {
     pattern: new RegExp(`^${source}$`),
     names: parts.flatMap((part) => ("hole" in part ? [part.hole] : [])),
     translation,
-    length: parts.reduce((sum, part) => sum + ("text" in part ? part.text.length : 0), 0),
+    length,
+    isLoose: length < FEW_SIGNS && parts[0] !== undefined && "hole" in parts[0],
   };
 }
 

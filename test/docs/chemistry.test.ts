@@ -73,7 +73,6 @@ test("every name in code type that looks like one of the code is in the code or 
     "src/agronomy/flasks/contents.ts",
     "src/agronomy/flasks/run-demo.ts",
     "src/agronomy/leaf.ts",
-    "src/agronomy/mud.ts",
     "src/agronomy/programmes.ts",
     "src/agronomy/shares.ts",
     "src/agronomy/tank.ts",

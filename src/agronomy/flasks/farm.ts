@@ -1,5 +1,9 @@
 import type { Read } from "../../units/index.ts";
+import { findConditioner } from "../find.ts";
+import type { TitledJob } from "../job.ts";
 import { planJob } from "../plan.ts";
+import type { TradeData } from "../trade-data.ts";
+import type { ConditionerChoice } from "../types.ts";
 import type { Demo, FlaskContext } from "./types.ts";
 
 /** One active under one programme: what the tank and the leaf leave free. */
@@ -32,6 +36,38 @@ export interface FarmBeside {
   readonly programmes: readonly FarmProgramme[];
   /** What the flasks do not show about it. */
   readonly notShown: readonly string[];
+}
+
+/**
+ * The audience's own job with the conditioners of the flasks as the only ones, so that the same chemistries are seen in
+ * its water with its actives at their rates. What the job says of one of them, such as its price, is kept.
+ */
+export function farmJob(demo: Demo, job: TitledJob, trade: TradeData): TitledJob {
+  const ids = new Set(
+    demo.flasks.flatMap(({ steps }) =>
+      steps.flatMap((step) =>
+        step.kind === "add" && step.substance.kind === "conditioner" ? [step.substance.id] : [],
+      ),
+    ),
+  );
+  const said = (id: string): ConditionerChoice | undefined =>
+    job.conditioners?.find(({ chemistry }) => {
+      const found = findConditioner(trade, chemistry);
+      return found.ok && found.value.record.id === id;
+    });
+  const conditioners = [...ids].map(
+    (id): ConditionerChoice =>
+      said(id) ?? {
+        chemistry: id,
+        form: null,
+        price: null,
+        leastDose_gPerL: null,
+        mostDose_gPerL: null,
+        own: null,
+        path: "conditioners",
+      },
+  );
+  return { ...job, otherWaters: [], conditioners };
 }
 
 /** Plans the job that a demonstration brings along; null when it brings none. */

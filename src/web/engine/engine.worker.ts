@@ -1,25 +1,52 @@
 import {
+  ADDED,
   builtInTrade,
+  checkComplaint,
   FEEDS,
   findFormulation,
+  knownOfActives,
+  LOADS,
   OTHER_PARTNERS,
+  PATTERNS,
   planInSteps,
   planJob,
+  PLANTS,
+  readComplaint,
   readJob,
   SPRAYER_METALS,
   WATER_TREATMENTS,
+  workingsOf,
 } from "../../agronomy/index.ts";
 import type { ConditionerRecord, FeedRecord, Plan, TitledJob, TradeData } from "../../agronomy/index.ts";
 import { builtInThermo } from "../../chem/index.ts";
-import { cardHtml, fillCard, uncertaintySentences, wordIssue } from "../../report/index.ts";
+import {
+  activeComplaintLines,
+  cardHtml,
+  causeText,
+  complaintHeadline,
+  complaintHtml,
+  fillCard,
+  limitsText,
+  planHtml,
+  uncertaintySentences,
+  wordIssue,
+} from "../../report/index.ts";
+import type { CardFacts } from "../../report/index.ts";
 import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
-import type { FlasksRequest } from "../flasks/messages.ts";
+import { ENGLISH, fill, loadLanguage } from "../../words/index.ts";
+import type { LanguageTag } from "../../words/index.ts";
 import { sheetView } from "./sheet-view.ts";
+import type { FlasksRequest } from "../flasks/messages.ts";
+import type { JobDocument } from "../job/to-document.ts";
 import type {
+  Answered,
+  AnswerRequest,
+  AnswerTo,
   Catalogue,
   ConditionerOption,
+  EngineAnswer,
   EngineReply,
   EngineRequest,
   Planned,
@@ -28,6 +55,9 @@ import type {
 
 const thermo = builtInThermo();
 const trade = builtInTrade();
+/** The language of all that is said from here; the page says which before it asks. */
+let language = ENGLISH;
+let languageIsHere = Promise.resolve();
 
 function say(reply: EngineReply): void {
   self.postMessage(reply);
@@ -55,6 +85,13 @@ function catalogueOf(data: TradeData): Catalogue {
     partners: [...FEEDS, ...OTHER_PARTNERS],
     waterTreatments: WATER_TREATMENTS,
     sprayerMetals: SPRAYER_METALS,
+    complaint: {
+      added: ADDED,
+      patterns: PATTERNS,
+      plants: PLANTS,
+      loads: LOADS,
+      causes: data.complaintCauses.map(({ id, name, check }) => ({ id, name, check })),
+    },
   };
 }
 
@@ -70,7 +107,7 @@ function worded(issues: readonly Issue[]): readonly WordedIssue[] {
   return issues.map((issue) => ({
     path: issue.path,
     severity: issue.severity,
-    words: isMissing(issue) ? neededWords(issue) : wordIssue({ ...issue, path: "" }),
+    words: isMissing(issue) ? neededWords(issue) : wordIssue({ ...issue, path: "" }, language),
     missing: isMissing(issue),
     readings: issue.code === "number-ambiguous" ? (issue.expected?.split(" or ") ?? []) : [],
   }));
@@ -83,11 +120,24 @@ function isMissing({ code }: Issue): boolean {
 
 /** What a form asks for in words of its own: a person fills in fields, not keys of a file. */
 function neededWords({ code, expected }: Issue): string {
-  if (expected === undefined || code === "text-empty") return "needed.";
-  return /^\d/.test(expected) ? `needed, such as ${expected}.` : `needed: ${expected}.`;
+  const { issues } = language.words;
+  if (expected === undefined || code === "text-empty") return issues.needed;
+  if (/^\d/.test(expected)) return fill(issues.neededSuchAs, { example: expected });
+  return fill(issues.neededThis, { what: language.phrases.say(expected).text });
 }
 
-/** The newest job asked about: work on an older one is given up. */
+/** An answer with the time it took. */
+function timed<K extends keyof AnswerTo>(
+  type: K,
+  id: number,
+  work: () => Pick<EngineAnswer<K>, "issues" | "answer">,
+): EngineAnswer<K> {
+  const started = performance.now();
+  const done = work();
+  return { type, id, ...done, elapsed_ms: performance.now() - started };
+}
+
+/** The newest document asked about: work on an older job is given up. */
 let newest = 0;
 /** How long [ms] the engine works before it looks whether something else was asked. */
 const TURN_MS = 40;
@@ -103,18 +153,26 @@ function nextTurn(): Promise<void> {
   });
 }
 
-/** Answers a job: first the tank as planned, at once, then every way out with its ranges. */
-async function answer({ id, document }: Extract<EngineRequest, { type: "plan" }>): Promise<void> {
+async function answer({ type, id, document }: AnswerRequest): Promise<void> {
   newest = id;
+  if (type === "plan") await answerPlan(id, document);
+  else say(timed(type, id, () => complaintOf(document)));
+}
+
+/** Answers a job: first the tank as planned, at once, then every way out with its ranges. */
+async function answerPlan(id: number, document: JobDocument): Promise<void> {
   const started = performance.now();
-  const since = (): number => performance.now() - started;
+  const done = (read: readonly Issue[], planned: Planned | null): void => {
+    const elapsed_ms = performance.now() - started;
+    say({ type: "plan", id, issues: worded(read), answer: planned, elapsed_ms });
+  };
   const job = readJob(document, { trade });
   if (!job.ok) {
-    say({ type: "plan", id, issues: worded(job.issues), planned: null, elapsed_ms: since() });
+    done(job.issues, null);
     return;
   }
   const first = planJob(job.value, { thermo, trade }, { draws: 0, waysOut: false });
-  if (first.ok) say({ type: "first", id, plan: first.value, job: job.value, elapsed_ms: since() });
+  if (first.ok) say({ type: "first", id, plan: first.value, job: job.value });
   const steps = planInSteps(job.value, { thermo, trade });
   let turn = performance.now();
   for (;;) {
@@ -125,25 +183,71 @@ async function answer({ id, document }: Extract<EngineRequest, { type: "plan" }>
     }
     const step = steps.next();
     if (step.done !== true) continue;
-    const issues = worded([...job.issues, ...step.value.issues]);
-    const planned = step.value.ok ? plannedOf(job.value, step.value.value) : null;
-    say({ type: "plan", id, issues, planned, elapsed_ms: since() });
+    const { value } = step;
+    done([...job.issues, ...value.issues], value.ok ? plannedOf(id, job.value, value.value) : null);
     return;
   }
 }
 
-function plannedOf(job: TitledJob, plan: Plan): Planned {
-  const facts = { date: today(), title: job.title, sampled: job.water.sampled };
+/** The plan given last, to be asked about. */
+let given: { readonly id: number; readonly plan: Plan; readonly job: TitledJob } | null = null;
+
+function about({ id, about: asked }: Extract<EngineRequest, { type: "about" }>): EngineReply {
+  const programme =
+    given?.id === asked.plan ? given.plan.programmes.find((one) => one.id === asked.programme) : undefined;
+  if (given === null || programme === undefined) return { type: "about", id, reply: null };
+  const { plan, job } = given;
+  const reply =
+    asked.what === "workings"
+      ? { workings: workingsOf(programme), report: "" }
+      : {
+          workings: null,
+          report: planHtml(plan, job, { ...factsOf(job), programme: programme.id }, { part: "report" }),
+        };
+  return { type: "about", id, reply };
+}
+
+function factsOf(job: TitledJob): CardFacts {
+  return { date: today(), title: job.title, sampled: job.water.sampled };
+}
+
+function plannedOf(id: number, job: TitledJob, plan: Plan): Planned {
+  given = { id, plan, job };
+  const facts = factsOf(job);
   const cards = plan.programmes.map(
-    (p) => [p.id, cardHtml(fillCard(plan, { ...facts, programme: p.id }))] as const,
+    (p) => [p.id, cardHtml(fillCard(plan, { ...facts, programme: p.id }, language), language)] as const,
   );
-  return { plan, job, certainty: certaintyOf(plan), cards: Object.fromEntries(cards) };
+  return {
+    id,
+    plan,
+    job,
+    certainty: certaintyOf(plan),
+    known: knownOfActives(job, trade),
+    cards: Object.fromEntries(cards),
+  };
+}
+
+function complaintOf(document: JobDocument): Pick<EngineAnswer<"complaint">, "issues" | "answer"> {
+  const record = readComplaint(document, { trade });
+  const read = record.ok ? checkComplaint(record.value, { thermo, trade }) : record;
+  const issues = worded(record.ok ? [...record.issues, ...read.issues] : record.issues);
+  if (!read.ok) return { issues, answer: null };
+  const { value } = read;
+  const answer: Answered = {
+    answer: value,
+    headline: complaintHeadline(value),
+    limits: limitsText(value),
+    actives: value.actives.map(activeComplaintLines),
+    causes: value.causes.map(causeText),
+    html: complaintHtml(value, { date: today() }),
+  };
+  return { issues, answer };
 }
 
 function certaintyOf({ uncertainty, programmes }: Plan): readonly string[] {
   if (uncertainty === null) return [];
   const about = programmes.find(({ id }) => id === uncertainty.about.programme);
-  return uncertaintySentences(uncertainty, about?.name ?? "");
+  return uncertaintySentences(uncertainty, about?.name ?? "", language);
 }
 
 /** The day here and now, as an ISO date. */
@@ -153,32 +257,12 @@ function today(): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
-/** Reads a file's text, JSON or YAML; what is wrong with the job itself is said once it is on the form. */
-async function open(request: Extract<EngineRequest, { type: "open" }>): Promise<EngineReply> {
-  const reply = (document: unknown, problem: string | null): EngineReply => ({
-    type: "opened",
-    id: request.id,
-    document,
-    problem,
-  });
-  const { parse } = await import("yaml");
-  try {
-    const document: unknown = parse(request.text, { maxAliasCount: 50 });
-    if (typeof document === "object" && document !== null && !Array.isArray(document))
-      return reply(document, null);
-    return reply(null, "This file holds no job. A job is a JSON or YAML file with water, spray and mix.");
-  } catch (error) {
-    const line = error instanceof Error ? (error.message.split("\n")[0] ?? "") : "";
-    return reply(null, `This file cannot be read as JSON or YAML. ${line}`);
-  }
-}
-
 function sheet({ id, input, options }: Extract<EngineRequest, { type: "sheet" }>): EngineReply {
   const read = "cells" in input ? readSheetCells(input.cells, options) : readSheet(input.text, options);
-  return { type: "sheet", id, view: sheetView(read) };
+  return { type: "sheet", id, view: sheetView(read, language) };
 }
 
-/** The flasks' part of the engine, fetched when it is first asked for. */
+/** The demonstration brings indicators and drawings of its own: they are fetched when they are asked for. */
 async function flasks(request: FlasksRequest): Promise<void> {
   const { answerFlasks } = await import("../flasks/flasks-engine.ts");
   answerFlasks(request, { thermo, trade }, (reply) => {
@@ -186,12 +270,18 @@ async function flasks(request: FlasksRequest): Promise<void> {
   });
 }
 
+/** Takes up a language; where it cannot be fetched, the one before stays. */
+async function speak(tag: LanguageTag): Promise<void> {
+  language = await loadLanguage(tag).catch(() => language);
+}
+
 self.onmessage = (event: MessageEvent<EngineRequest>) => {
   const request = event.data;
-  if (request.type === "plan") void answer(request);
+  if (request.type === "language") languageIsHere = speak(request.tag);
+  else if ("document" in request) void languageIsHere.then(() => answer(request));
   else if (request.type === "sheet") say(sheet(request));
-  else if (request.type === "flasks") void flasks(request.request);
-  else void open(request).then(say);
+  else if (request.type === "about") say(about(request));
+  else void flasks(request.request);
 };
 
 say({ type: "catalogue", catalogue: catalogueOf(trade) });

@@ -1,6 +1,14 @@
-import type { Job, Plan } from "../../agronomy/index.ts";
+import type {
+  ComplaintAnswer,
+  Job,
+  KnownOfActive,
+  Plan,
+  SourceUsed,
+  Workings,
+} from "../../agronomy/index.ts";
 import type { DecimalMark } from "../../units/index.ts";
 import type { EntryChoice, EntryStatus, SheetOptions, SheetText } from "../../water/index.ts";
+import type { LanguageTag } from "../../words/index.ts";
 import type { FlasksReply, FlasksRequest } from "../flasks/messages.ts";
 import type { JobDocument } from "../job/to-document.ts";
 
@@ -49,6 +57,17 @@ export interface Catalogue {
   readonly partners: readonly string[];
   readonly waterTreatments: readonly string[];
   readonly sprayerMetals: readonly string[];
+  /** What the record of a complaint may say. */
+  readonly complaint: ComplaintCatalogue;
+}
+
+export interface ComplaintCatalogue {
+  readonly added: readonly string[];
+  readonly patterns: readonly string[];
+  readonly plants: readonly string[];
+  readonly loads: readonly string[];
+  /** The usual causes in the order of exclusion, each with what to ask. */
+  readonly causes: readonly (Choice & { readonly check: string })[];
 }
 
 /** A laboratory sheet as it is given: pasted text, or cells known already. */
@@ -87,27 +106,87 @@ export interface SheetView {
   readonly other: readonly SheetText[];
 }
 
+/** Documents the engine answers as they are typed, with what it makes of each. */
+export interface AnswerTo {
+  readonly plan: Planned;
+  readonly complaint: Answered;
+}
+
+/** A document to be answered. */
+export interface AnswerRequest {
+  readonly type: keyof AnswerTo;
+  readonly id: number;
+  readonly document: JobDocument;
+}
+
 /** What the page asks of the engine. */
 export type EngineRequest =
-  | { readonly type: "plan"; readonly id: number; readonly document: JobDocument }
-  | { readonly type: "open"; readonly id: number; readonly text: string }
+  | AnswerRequest
+  | { readonly type: "language"; readonly tag: LanguageTag }
+  | { readonly type: "flasks"; readonly request: FlasksRequest }
   | {
       readonly type: "sheet";
       readonly id: number;
       readonly input: SheetInput;
       readonly options: SheetOptions;
     }
-  | { readonly type: "flasks"; readonly request: FlasksRequest };
+  | { readonly type: "about"; readonly id: number; readonly about: AboutRequest };
+
+/** A question about one programme of a plan that was given: how it came about, or its report. */
+export interface AboutRequest {
+  /** The plan it is of. */
+  readonly plan: number;
+  readonly programme: string;
+  readonly what: "workings" | "report";
+}
+
+/** What there is to say about a programme. */
+export interface AboutReply {
+  readonly workings: Workings | null;
+  /** The report as a page of HTML; "" when it was not asked for. */
+  readonly report: string;
+}
 
 /** A finished plan with what was made from it. */
 export interface Planned {
+  /** Tells this plan from the next. */
+  readonly id: number;
   readonly plan: Plan;
   /** The job the plan was made for. */
   readonly job: Job;
   /** What the ranges are and what they rest on, as sentences. */
   readonly certainty: readonly string[];
+  /** What the data hold of the actives beside what was computed, with the sources of it. */
+  readonly known: {
+    readonly actives: readonly KnownOfActive[];
+    readonly sources: readonly SourceUsed[];
+  };
   /** Fill cards by programme id, each a page of HTML. Made by the engine, so that the page carries none of its data. */
   readonly cards: Readonly<Record<string, string>>;
+}
+
+/** A complaint answered, with the words that go with it. */
+export interface Answered {
+  readonly answer: ComplaintAnswer;
+  readonly headline: string;
+  /** How the weight was judged. */
+  readonly limits: string;
+  /** What is said of each active, line by line. */
+  readonly actives: readonly (readonly string[])[];
+  /** Where each cause stands. */
+  readonly causes: readonly string[];
+  /** The answer as a page of its own. */
+  readonly html: string;
+}
+
+/** The answer to a document of one kind. */
+export interface EngineAnswer<K extends keyof AnswerTo> {
+  readonly type: K;
+  readonly id: number;
+  readonly issues: readonly WordedIssue[];
+  /** null while an issue blocks the answer. */
+  readonly answer: AnswerTo[K] | null;
+  readonly elapsed_ms: number;
 }
 
 /** The first answer to a job: the tank as planned, without ways out and ranges. */
@@ -119,23 +198,17 @@ export interface FirstAnswer {
 /** What the engine answers. */
 export type EngineReply =
   | { readonly type: "catalogue"; readonly catalogue: Catalogue }
-  | ({ readonly type: "first"; readonly id: number; readonly elapsed_ms: number } & FirstAnswer)
+  | ({ readonly type: "first"; readonly id: number } & FirstAnswer)
+  | EngineAnswer<"plan">
+  | EngineAnswer<"complaint">
   | {
-      readonly type: "plan";
+      readonly type: "about";
       readonly id: number;
-      readonly issues: readonly WordedIssue[];
-      /** null while an issue blocks the answer. */
-      readonly planned: Planned | null;
-      readonly elapsed_ms: number;
+      /** null when the plan asked about is no longer the one at hand. */
+      readonly reply: AboutReply | null;
     }
-  | {
-      readonly type: "opened";
-      readonly id: number;
-      readonly document: unknown;
-      readonly problem: string | null;
-    }
-  | { readonly type: "sheet"; readonly id: number; readonly view: SheetView }
-  | { readonly type: "flasks"; readonly reply: FlasksReply };
+  | { readonly type: "flasks"; readonly reply: FlasksReply }
+  | { readonly type: "sheet"; readonly id: number; readonly view: SheetView };
 
 /** The choice that a text of a document means, whatever its case; undefined when there is none. */
 export function choiceOf<C extends Choice>(choices: readonly C[], text: string): C | undefined {

@@ -1,10 +1,12 @@
 import { wordIssue } from "../../report/index.ts";
 import { PARAMETER_RULES } from "../../units/index.ts";
 import type { SheetEntry, SheetRead } from "../../water/index.ts";
+import { ENGLISH } from "../../words/index.ts";
+import type { Language } from "../../words/index.ts";
 import type { SheetEntryView, SheetView } from "./messages.ts";
 
 /** A sheet as the page shows it: every entry with what is asked about it, in words. */
-export function sheetView(sheet: SheetRead): SheetView {
+export function sheetView(sheet: SheetRead, language: Language = ENGLISH): SheetView {
   return {
     decimal: sheet.decimal,
     decimalAsked: sheet.decimal === null && sheet.samples.some(({ entries }) => entries.some(asksForMark)),
@@ -12,16 +14,18 @@ export function sheetView(sheet: SheetRead): SheetView {
     samples: sheet.samples.map(({ label, sampled, entries }) => ({
       label,
       sampled,
-      entries: entries.map(entryView),
+      entries: entries.map((entry) => entryView(entry, language)),
     })),
     other: sheet.other,
   };
 }
 
-function entryView(entry: SheetEntry): SheetEntryView {
+function entryView(entry: SheetEntry, language: Language): SheetEntryView {
   const { raw, line, status, parameter, value, unit, choices } = entry;
-  const asked = status === "asked" ? entry.issues.map((issue) => wordIssue({ ...issue, path: "" })) : [];
-  const words = [entry.why, ...asked].filter((part) => part !== null).join(" ");
+  const asked =
+    status === "asked" ? entry.issues.map((issue) => wordIssue({ ...issue, path: "" }, language)) : [];
+  const why = entry.why === null ? null : language.phrases.say(entry.why).text;
+  const words = [why, ...asked].filter((part) => part !== null).join(" ");
   return { raw, line, status, parameter, value, unit, choices, words };
 }
 

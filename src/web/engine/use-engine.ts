@@ -1,12 +1,16 @@
 import { useCallback, useEffect, useRef, useState } from "react";
+import { useLanguage } from "../language/language-context.ts";
 import type { JobDocument } from "../job/to-document.ts";
 import type { SheetOptions } from "../../water/index.ts";
 import type {
+  AboutReply,
+  AboutRequest,
+  AnswerTo,
   Catalogue,
+  EngineAnswer,
   EngineReply,
   EngineRequest,
   FirstAnswer,
-  Planned,
   SheetInput,
   SheetView,
   WordedIssue,
@@ -16,30 +20,28 @@ import type {
 const DEBOUNCE_MS = 50;
 
 /** What the page knows from the engine. */
-export interface EngineView {
+export interface EngineView<K extends keyof AnswerTo = "plan"> {
   readonly catalogue: Catalogue | null;
   /** Issues of the latest document answered. */
   readonly issues: readonly WordedIssue[];
-  /** The last plan that could be computed; it stays while an issue blocks a newer one. */
-  readonly planned: Planned | null;
+  /** The last answer that could be computed; it stays while an issue blocks a newer one. */
+  readonly answer: AnswerTo[K] | null;
   /** The tank as planned, of the document on the form, while its ways out are still worked out; else null. */
   readonly first: FirstAnswer | null;
-  /** True when `planned` belongs to an earlier document than the one on the form. */
+  /** True when `answer` belongs to an earlier document than the one on the form. */
   readonly waiting: boolean;
   /** True when the latest answer was blocked by an issue. */
   readonly blocked: boolean;
   /** True when the engine broke down: a fault in the program, not in the job. */
   readonly failed: boolean;
   readonly elapsed_ms: number | null;
-  /** Reads a file's text, JSON or YAML, into a document. */
-  open(text: string): Promise<OpenReply>;
   /** Reads a laboratory sheet. */
   readSheet(input: SheetInput, options: SheetOptions): Promise<SheetView>;
+  /** Asks about a programme of the plan shown; null when that plan is no longer at hand. */
+  askAbout(about: AboutRequest): Promise<AboutReply | null>;
 }
 
-type PlanReply = Extract<EngineReply, { type: "plan" }>;
 type FirstReply = Extract<EngineReply, { type: "first" }>;
-type OpenReply = Extract<EngineReply, { type: "opened" }>;
 type SheetReply = Extract<EngineReply, { type: "sheet" }>;
 
 /** An answer is kept with the job it belongs to, so that it is never shown for another one. */
@@ -48,23 +50,22 @@ interface Kept<T> {
   readonly value: T;
 }
 
-/** What the engine has answered, by the number of the question. */
-interface Answers {
-  readonly last: PlanReply | null;
-  readonly first: (Kept<FirstAnswer> & { readonly id: number; readonly elapsed_ms: number }) | null;
-  readonly planned: Kept<Planned> | null;
+/** What the engine has answered. */
+interface Answers<K extends keyof AnswerTo> {
+  readonly last: EngineAnswer<K> | null;
+  readonly first: Kept<FirstAnswer> | null;
+  readonly good: Kept<AnswerTo[K]> | null;
 }
 
-const NOTHING: Answers = { last: null, first: null, planned: null };
-
-/** Takes an answer in; one to an older question is dropped. */
-function takeIn(answers: Answers, reply: PlanReply | FirstReply, job: string): Answers {
-  if (reply.type === "first") {
-    const { id, elapsed_ms, plan } = reply;
-    return { ...answers, first: { id, elapsed_ms, job, value: { plan, job: reply.job } } };
-  }
-  const planned = reply.planned === null ? answers.planned : { job, value: reply.planned };
-  return { last: reply, first: null, planned };
+/** Takes an answer to the standing question in. */
+function takeIn<K extends keyof AnswerTo>(
+  before: Answers<K>,
+  reply: EngineAnswer<K> | FirstReply,
+  job: string,
+): Answers<K> {
+  if ("plan" in reply) return { ...before, first: { job, value: { plan: reply.plan, job: reply.job } } };
+  const good = reply.answer === null ? before.good : { job, value: reply.answer };
+  return { last: reply, first: null, good };
 }
 
 /** The question that stands: its number, and the document it is about. */
@@ -76,16 +77,22 @@ interface Question {
 /**
  * Keeps an engine at work on the document: the newest question, stale answers dropped.
  *
+ * @param kind what the document is; it never changes
  * @param job tells one job from another: the last good result is only shown for the job it was made for
  */
-export function useEngine(document: JobDocument, job: string): EngineView {
+export function useEngine<K extends keyof AnswerTo>(
+  kind: K,
+  document: JobDocument,
+  job: string,
+): EngineView<K> {
+  const { tag } = useLanguage();
   const worker = useRef<Worker | null>(null);
   const newest = useRef(0);
   const lastCall = useRef(0);
-  const opening = useRef(new Map<number, (reply: OpenReply) => void>());
   const reading = useRef(new Map<number, (reply: SheetReply) => void>());
+  const asking = useRef(new Map<number, (reply: AboutReply | null) => void>());
   const [catalogue, setCatalogue] = useState<Catalogue | null>(null);
-  const [answers, setAnswers] = useState(NOTHING);
+  const [answers, setAnswers] = useState<Answers<K>>({ last: null, first: null, good: null });
   const currentJob = useRef(job);
   useEffect(() => {
     currentJob.current = job;
@@ -98,13 +105,13 @@ export function useEngine(document: JobDocument, job: string): EngineView {
     started.onmessage = (event: MessageEvent<EngineReply>) => {
       const reply = event.data;
       if (reply.type === "catalogue") setCatalogue(reply.catalogue);
-      else if (reply.type === "opened") {
-        opening.current.get(reply.id)?.(reply);
-        opening.current.delete(reply.id);
-      } else if (reply.type === "sheet") {
+      else if (reply.type === "sheet") {
         reading.current.get(reply.id)?.(reply);
         reading.current.delete(reply.id);
-      } else if (reply.type !== "flasks" && reply.id === newest.current) {
+      } else if (reply.type === "about") {
+        asking.current.get(reply.id)?.(reply.reply);
+        asking.current.delete(reply.id);
+      } else if (isAnswer(reply, kind) && reply.id === newest.current) {
         setFailed(false);
         setAnswers((before) => takeIn(before, reply, currentJob.current));
       }
@@ -117,7 +124,7 @@ export function useEngine(document: JobDocument, job: string): EngineView {
       started.terminate();
       worker.current = null;
     };
-  }, []);
+  }, [kind]);
 
   const text = JSON.stringify(document);
   useEffect(() => {
@@ -127,7 +134,8 @@ export function useEngine(document: JobDocument, job: string): EngineView {
     setAsked({ id, text });
     const timer = setTimeout(
       () => {
-        const request: EngineRequest = { type: "plan", id, document: JSON.parse(text) as JobDocument };
+        const request: EngineRequest = { type: kind, id, document: JSON.parse(text) as JobDocument };
+        worker.current?.postMessage({ type: "language", tag } satisfies EngineRequest);
         worker.current?.postMessage(request);
       },
       first ? 0 : DEBOUNCE_MS,
@@ -135,18 +143,7 @@ export function useEngine(document: JobDocument, job: string): EngineView {
     return () => {
       clearTimeout(timer);
     };
-  }, [text]);
-
-  const open = useCallback(
-    (contents: string) =>
-      new Promise<OpenReply>((resolve) => {
-        lastCall.current += 1;
-        const id = lastCall.current;
-        opening.current.set(id, resolve);
-        worker.current?.postMessage({ type: "open", id, text: contents } satisfies EngineRequest);
-      }),
-    [],
-  );
+  }, [text, kind, tag]);
 
   const readSheet = useCallback(
     (input: SheetInput, options: SheetOptions) =>
@@ -161,19 +158,37 @@ export function useEngine(document: JobDocument, job: string): EngineView {
     [],
   );
 
-  const { last, first, planned } = answers;
-  const blocked = last !== null && last.planned === null;
+  const askAbout = useCallback(
+    (about: AboutRequest) =>
+      new Promise<AboutReply | null>((resolve) => {
+        lastCall.current += 1;
+        const id = lastCall.current;
+        asking.current.set(id, resolve);
+        worker.current?.postMessage({ type: "about", id, about } satisfies EngineRequest);
+      }),
+    [],
+  );
+
+  const { last, first, good } = answers;
+  const blocked = last !== null && last.answer === null;
   return {
     catalogue,
     issues: last?.issues ?? [],
-    planned: planned?.job === job ? planned.value : null,
+    answer: good?.job === job ? good.value : null,
     first: first?.job === job ? first.value : null,
     // The question is put after the page is drawn, so a new document waits even before it has a number.
     waiting: last === null || last.id !== asked?.id || asked.text !== text || blocked,
     blocked,
     failed,
     elapsed_ms: last?.elapsed_ms ?? null,
-    open,
     readSheet,
+    askAbout,
   };
+}
+
+function isAnswer<K extends keyof AnswerTo>(
+  reply: EngineReply,
+  kind: K,
+): reply is (EngineAnswer<K> & EngineReply) | FirstReply {
+  return reply.type === kind || reply.type === "first";
 }

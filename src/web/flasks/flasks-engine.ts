@@ -1,43 +1,95 @@
 import { parse } from "yaml";
 import {
+  benchList,
   builtInFlasks,
   checkShow,
   designDemo,
+  farmBeside,
+  farmJob,
+  flaskCautions,
   flaskScript,
   isDesign,
   readDemo,
+  readJob,
   runDemo,
+  slipEffects,
+  visibleSlips,
 } from "../../agronomy/index.ts";
-import type { Demo, FlaskContext, FlaskShow, TradeData } from "../../agronomy/index.ts";
-import type { ThermoData } from "../../chem/index.ts";
+import type { Demo, FlaskContext, FlaskShow } from "../../agronomy/index.ts";
 import { flasksHtml, wordIssue } from "../../report/index.ts";
 import type { Issue } from "../../units/index.ts";
+import type { JobDocument } from "../job/to-document.ts";
 import type { FlasksReply, FlasksRequest } from "./messages.ts";
+import { showView } from "./show-view.ts";
+
+const flasks = builtInFlasks();
 
 /** Draws for the bands on the page: fewer than in a file, so that a phone keeps up. */
 const PAGE_DRAWS = 100;
 
-/** What the screen is answered with. */
-type Say = (reply: FlasksReply) => void;
-
 /** The demonstration of the latest document that could be computed. */
 let latest: { readonly demo: Demo; readonly show: FlaskShow } | null = null;
+
+type Say = (reply: FlasksReply) => void;
+
+/** Answers what the screen of the flasks asks. */
+export function answerFlasks(
+  request: FlasksRequest,
+  data: Pick<FlaskContext, "thermo" | "trade">,
+  say: Say,
+): void {
+  const context: FlaskContext = { ...data, flasks };
+  const { id } = request;
+  if (request.type === "run") {
+    run(id, request.text, context, say);
+    return;
+  }
+  if (latest === null) return;
+  const { demo, show } = latest;
+  switch (request.type) {
+    case "check":
+      say({ type: "check", id, check: checkShow(demo, show, request.seen, context) });
+      return;
+    case "bench": {
+      const slips = visibleSlips(slipEffects(demo, show, context));
+      const bench = { bench: benchList(demo), cautions: flaskCautions(demo, context), slips };
+      say({ type: "bench", id, bench });
+      return;
+    }
+    case "farm": {
+      const beside = withFarm(demo, request.job, context);
+      const farm = farmBeside(beside, context);
+      const of = beside.farm === demo.farm ? "the demonstration" : "the open job";
+      say({ type: "farm", id, farm: { farm: farm.ok ? farm.value : null, of } });
+      return;
+    }
+    case "script": {
+      const script = flaskScript(withFarm(demo, request.job, context), show, context);
+      say({ type: "script", id, html: script.ok ? flasksHtml(script.value) : null });
+    }
+  }
+}
+
+/** The demonstration beside the open job, as the audience's; beside its own where that one cannot be read. */
+function withFarm(demo: Demo, job: JobDocument, context: FlaskContext): Demo {
+  const read = readJob(job, context);
+  return read.ok ? { ...demo, farm: farmJob(demo, read.value, context.trade) } : demo;
+}
 
 function worded(issues: readonly Issue[]): { readonly severity: string; readonly words: string }[] {
   return issues.map((issue) => ({ severity: issue.severity, words: wordIssue(issue) }));
 }
 
-function blocked(id: number, words: string, say: Say): void {
-  say({ type: "show", id, issues: [{ severity: "error", words }], show: null, complete: true });
-}
-
 function run(id: number, text: string, context: FlaskContext, say: Say): void {
+  const blocked = (issues: FlasksIssues): void => {
+    say({ type: "show", id, issues, view: null, complete: true });
+  };
   let document: unknown;
   try {
     document = parse(text, { maxAliasCount: 50 });
   } catch (error) {
     const line = error instanceof Error ? (error.message.split("\n")[0] ?? "") : "";
-    blocked(id, `This file cannot be read as JSON or YAML. ${line}`, say);
+    blocked([{ severity: "error", words: `This file cannot be read as JSON or YAML. ${line}` }]);
     return;
   }
   const found = isDesign(document) ? designDemo(document, context) : null;
@@ -48,36 +100,20 @@ function run(id: number, text: string, context: FlaskContext, say: Say): void {
         ? { ok: true as const, value: found.value.demo, issues: found.issues }
         : found;
   if (!read.ok) {
-    say({ type: "show", id, issues: worded(read.issues), show: null, complete: true });
+    blocked(worded(read.issues));
     return;
   }
   // The central colours come at once, the bands a moment later.
   for (const draws of [0, PAGE_DRAWS]) {
     const done = runDemo(read.value, context, { draws });
     const issues = worded([...read.issues, ...done.issues]);
-    if (done.ok) latest = { demo: read.value, show: done.value };
-    say({ type: "show", id, issues, show: done.ok ? done.value : null, complete: draws > 0 || !done.ok });
-    if (!done.ok) return;
+    if (!done.ok) {
+      blocked(issues);
+      return;
+    }
+    latest = { demo: read.value, show: done.value };
+    say({ type: "show", id, issues, view: showView(done.value), complete: draws > 0 });
   }
 }
 
-/** Answers the flasks' screen; part of the engine, fetched when the flasks are first asked for. */
-export function answerFlasks(
-  request: FlasksRequest,
-  data: { readonly thermo: ThermoData; readonly trade: TradeData },
-  say: Say,
-): void {
-  const context: FlaskContext = { ...data, flasks: builtInFlasks() };
-  if (request.type === "run") {
-    run(request.id, request.text, context, say);
-    return;
-  }
-  if (latest === null) return;
-  const { demo, show } = latest;
-  if (request.type === "check") {
-    say({ type: "check", id: request.id, check: checkShow(demo, show, request.seen, context) });
-    return;
-  }
-  const script = flaskScript(demo, show, context);
-  say({ type: "script", id: request.id, html: script.ok ? flasksHtml(script.value) : null });
-}
+type FlasksIssues = Extract<FlasksReply, { type: "show" }>["issues"];

@@ -1,12 +1,59 @@
-import type { FlaskShow, SeenColours, ShowCheck } from "../../agronomy/index.ts";
+import type {
+  BenchList,
+  Caution,
+  FarmBeside,
+  FlaskShow,
+  SeenColours,
+  ShowCheck,
+  SlipSeen,
+} from "../../agronomy/index.ts";
+import type { JobDocument } from "../job/to-document.ts";
 
-/** What the screen asks of its worker; `id` counts the documents. */
+/** A flask at one step, in words. */
+export interface FlaskStepView {
+  readonly flask: string;
+  /** What went in; null where the flask has no further step. */
+  readonly added: string | null;
+  readonly look: string;
+  readonly say: string | null;
+  /** Who has each metal. */
+  readonly held: readonly string[];
+  readonly remarks: readonly string[];
+}
+
+/** A demonstration computed, with its drawings and its words. */
+export interface ShowView {
+  readonly show: FlaskShow;
+  /** By step, from clear water to the last. The text in a drawing is escaped where it is made. */
+  readonly steps: readonly { readonly drawing: string; readonly flasks: readonly FlaskStepView[] }[];
+  readonly order: string;
+  readonly estimates: string;
+}
+
+/** What to have, what to beware of and what may go wrong. */
+export interface BenchView {
+  readonly bench: BenchList;
+  readonly cautions: readonly Caution[];
+  readonly slips: readonly SlipSeen[];
+}
+
+/** The conditioners of the flasks in a real water. */
+export interface FarmView {
+  /** null when no job can be planned. */
+  readonly farm: FarmBeside | null;
+  /** Whose water it is. */
+  readonly of: "the open job" | "the demonstration";
+}
+
+/** What the screen asks of the engine; `id` counts the documents. */
 export type FlasksRequest =
   | { readonly type: "run"; readonly id: number; readonly text: string }
-  | { readonly type: "script"; readonly id: number }
+  | { readonly type: "script"; readonly id: number; readonly job: JobDocument }
+  | { readonly type: "bench"; readonly id: number }
+  | { readonly type: "farm"; readonly id: number; readonly job: JobDocument }
   | { readonly type: "check"; readonly id: number; readonly seen: SeenColours };
 
-/** What the worker answers. */
+/** What the engine answers. */
 export type FlasksReply =
   | {
       readonly type: "show";
@@ -14,9 +61,11 @@ export type FlasksReply =
       /** Issues in words. */
       readonly issues: readonly { readonly severity: string; readonly words: string }[];
       /** null when an issue stands in the way. */
-      readonly show: FlaskShow | null;
+      readonly view: ShowView | null;
       /** False for the central colours alone, which come first. */
       readonly complete: boolean;
     }
   | { readonly type: "script"; readonly id: number; readonly html: string | null }
+  | { readonly type: "bench"; readonly id: number; readonly bench: BenchView }
+  | { readonly type: "farm"; readonly id: number; readonly farm: FarmView }
   | { readonly type: "check"; readonly id: number; readonly check: ShowCheck };

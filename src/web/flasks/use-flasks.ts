@@ -1,46 +1,106 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import type { FlaskShow, SeenColours, ShowCheck } from "../../agronomy/index.ts";
+import type { SeenColours, ShowCheck } from "../../agronomy/index.ts";
 import type { EngineReply, EngineRequest } from "../engine/messages.ts";
-import type { FlasksRequest } from "./messages.ts";
+import type { JobDocument } from "../job/to-document.ts";
+import type { BenchView, FarmView, FlasksReply, FlasksRequest, ShowView } from "./messages.ts";
 
 /** What the screen knows of its demonstration. */
 export interface FlasksView {
-  readonly show: FlaskShow | null;
+  readonly view: ShowView | null;
   readonly issues: readonly { readonly severity: string; readonly words: string }[];
   /** True until the bands of the latest document are there too. */
   readonly working: boolean;
   readonly check: ShowCheck | null;
+  /** null until it was asked for and answered. */
+  readonly bench: BenchView | null;
+  /** null until it was asked for and answered. */
+  readonly farm: FarmView | null;
   compare(seen: SeenColours): void;
+  askBench(): void;
+  askFarm(job: JobDocument): void;
   /** Asks for the script to print; `then` gets the page, or null when there is none. */
-  script(then: (html: string | null) => void): void;
+  script(job: JobDocument, then: (html: string | null) => void): void;
 }
 
 /** Computes a demonstration in a worker, so that the page never stands still. */
 export function useFlasks(text: string): FlasksView {
-  const worker = useRef<Worker | null>(null);
   const newest = useRef(0);
   const waitingForScript = useRef<((html: string | null) => void) | null>(null);
-  const [show, setShow] = useState<FlaskShow | null>(null);
+  const [view, setView] = useState<ShowView | null>(null);
   const [issues, setIssues] = useState<FlasksView["issues"]>([]);
   const [working, setWorking] = useState(true);
   const [check, setCheck] = useState<ShowCheck | null>(null);
+  const [bench, setBench] = useState<BenchView | null>(null);
+  const [farm, setFarm] = useState<FarmView | null>(null);
 
-  useEffect(() => {
-    const started = new Worker(new URL("../engine/engine.worker.ts", import.meta.url), { type: "module" });
-    started.onmessage = (event: MessageEvent<EngineReply>) => {
-      if (event.data.type !== "flasks") return;
-      const { reply } = event.data;
+  const ask = useFlasksEngine({
+    onReply: (reply) => {
       if (reply.id !== newest.current) return;
       if (reply.type === "show") {
-        setShow(reply.show);
+        setView(reply.view);
         setIssues(reply.issues);
         setWorking(!reply.complete);
       } else if (reply.type === "check") setCheck(reply.check);
+      else if (reply.type === "bench") setBench(reply.bench);
+      else if (reply.type === "farm") setFarm(reply.farm);
       else waitingForScript.current?.(reply.html);
-    };
-    started.onerror = () => {
+    },
+    onFault: () => {
       setIssues([{ severity: "error", words: "A fault in the program stopped the sums." }]);
       setWorking(false);
+    },
+  });
+  useEffect(() => {
+    newest.current += 1;
+    setWorking(true);
+    setCheck(null);
+    setBench(null);
+    setFarm(null);
+    ask({ type: "run", id: newest.current, text });
+  }, [ask, text]);
+
+  return {
+    view,
+    issues,
+    working,
+    check,
+    bench,
+    farm,
+    compare: (seen) => {
+      ask({ type: "check", id: newest.current, seen });
+    },
+    askBench: () => {
+      ask({ type: "bench", id: newest.current });
+    },
+    askFarm: (job) => {
+      ask({ type: "farm", id: newest.current, job });
+    },
+    script: (job, then) => {
+      waitingForScript.current = then;
+      ask({ type: "script", id: newest.current, job });
+    },
+  };
+}
+
+interface Ears {
+  readonly onReply: (reply: FlasksReply) => void;
+  readonly onFault: () => void;
+}
+
+/** An engine for the time the screen is open. @returns asks it */
+function useFlasksEngine(ears: Ears): (request: FlasksRequest) => void {
+  const worker = useRef<Worker | null>(null);
+  const current = useRef(ears);
+  useEffect(() => {
+    current.current = ears;
+  });
+  useEffect(() => {
+    const started = new Worker(new URL("../engine/engine.worker.ts", import.meta.url), { type: "module" });
+    started.onmessage = ({ data }: MessageEvent<EngineReply>) => {
+      if (data.type === "flasks") current.current.onReply(data.reply);
+    };
+    started.onerror = () => {
+      current.current.onFault();
     };
     worker.current = started;
     return () => {
@@ -48,29 +108,7 @@ export function useFlasks(text: string): FlasksView {
       worker.current = null;
     };
   }, []);
-
-  const ask = useCallback((request: FlasksRequest) => {
+  return useCallback((request: FlasksRequest) => {
     worker.current?.postMessage({ type: "flasks", request } satisfies EngineRequest);
   }, []);
-  useEffect(() => {
-    newest.current += 1;
-    setWorking(true);
-    setCheck(null);
-    ask({ type: "run", id: newest.current, text });
-  }, [ask, text]);
-
-  const compare = useCallback(
-    (seen: SeenColours) => {
-      ask({ type: "check", id: newest.current, seen });
-    },
-    [ask],
-  );
-  const script = useCallback(
-    (then: (html: string | null) => void) => {
-      waitingForScript.current = then;
-      ask({ type: "script", id: newest.current });
-    },
-    [ask],
-  );
-  return { show, issues, working, check, compare, script };
 }

@@ -2,6 +2,7 @@ import { useState } from "react";
 import type { ReactElement, ReactNode } from "react";
 import { choiceOf } from "../engine/messages.ts";
 import type { Choice, WordedIssue } from "../engine/messages.ts";
+import { useLanguage, useSay } from "../language/language-context.ts";
 import { fieldId, issuesOf, useForm } from "./form-context.ts";
 import { IssueList } from "./messages.tsx";
 
@@ -44,13 +45,14 @@ interface TextFieldProps extends FieldShell {
 export function TextField(props: TextFieldProps): ReactElement {
   const { issues } = useForm();
   const [typing, setTyping] = useState(false);
+  const say = useSay();
   const id = fieldId(props.path);
   const own = issuesOf(issues, props.path);
   const wrong = !typing && own.some((issue) => issue.severity === "error");
   return (
     <div className="field">
       <label htmlFor={id} className={props.hiddenLabel === true ? "visually-hidden" : undefined}>
-        {props.label}
+        {say(props.label)}
       </label>
       <input
         id={id}
@@ -70,7 +72,7 @@ export function TextField(props: TextFieldProps): ReactElement {
         }}
       />
       <p id={`${id}-about`} className="about">
-        {props.hint ?? ""}
+        {say(props.hint ?? "")}
       </p>
       <Messages id={`${id}-messages`} issues={own} typing={typing} />
     </div>
@@ -89,9 +91,10 @@ interface SelectFieldProps extends FieldShell {
 }
 
 function Options({ choices }: { choices: readonly Choice[] }): ReactNode {
+  const { phrases } = useLanguage();
   return choices.map((choice) => (
     <option key={choice.id} value={choice.id}>
-      {choice.name}
+      {phrases.name(choice.name)}
     </option>
   ));
 }
@@ -109,6 +112,7 @@ function grouped(choices: readonly Choice[]): readonly (readonly [string, readon
 /** A choice from a list. A value the list does not hold stays visible as typed. */
 export function SelectField(props: SelectFieldProps): ReactElement {
   const { issues } = useForm();
+  const say = useSay();
   const id = fieldId(props.path);
   const own = issuesOf(issues, props.path).filter(
     ({ path, severity }) => props.alone !== true || (path === props.path && severity === "error"),
@@ -117,7 +121,7 @@ export function SelectField(props: SelectFieldProps): ReactElement {
   return (
     <div className="field">
       <label htmlFor={id} className={props.hiddenLabel === true ? "visually-hidden" : undefined}>
-        {props.label}
+        {say(props.label)}
       </label>
       <select
         id={id}
@@ -128,13 +132,13 @@ export function SelectField(props: SelectFieldProps): ReactElement {
           props.onChange(event.target.value);
         }}
       >
-        {props.none !== undefined && <option value="">{props.none}</option>}
+        {props.none !== undefined && <option value="">{say(props.none)}</option>}
         {chosen === undefined && props.value !== "" && <option value={props.value}>{props.value}</option>}
         {grouped(props.choices).map(([group, choices]) =>
           group === "" ? (
             <Options key="" choices={choices} />
           ) : (
-            <optgroup key={group} label={group}>
+            <optgroup key={group} label={say(group)}>
               <Options choices={choices} />
             </optgroup>
           ),

@@ -1,10 +1,6 @@
 import type { ReactElement, ReactNode } from "react";
+import { useSay } from "../language/language-context.ts";
 import { useForm } from "./form-context.ts";
-
-const words = {
-  said: (count: number): string => `${String(count)} filled in`,
-  look: "▲ to look at",
-};
 
 interface MoreProps {
   /** What is behind it. */
@@ -19,16 +15,20 @@ interface MoreProps {
 /** Questions that not every job needs, folded away. What was filled in, or is wrong there, is told on the outside. */
 export function More({ title, said, paths, children }: MoreProps): ReactElement {
   const { issues } = useForm();
+  const say = useSay();
   const wrong = issues.some(
     ({ path, severity, missing }) =>
       severity === "error" && !missing && paths.some((own) => path === own || isUnder(path, own)),
   );
-  const told = [...(said > 0 ? [words.said(said)] : []), ...(wrong ? [words.look] : [])];
+  const told = [
+    ...(said > 0 ? [say("{count} filled in", { count: said })] : []),
+    ...(wrong ? [say("▲ to look at")] : []),
+  ];
   return (
     <details className="more">
       <summary>
         <span>
-          {title}
+          {say(title)}
           {told.length > 0 && <span className="more-told"> ({told.join(", ")})</span>}
         </span>
       </summary>

@@ -4,6 +4,7 @@ import type { ActiveChoice, Choice } from "../engine/messages.ts";
 import { blankOwnActive, ownName } from "../job/draft-mix.ts";
 import type { ProductRow } from "../job/draft-mix.ts";
 import { SelectField, TextField } from "./fields.tsx";
+import { useLanguage, useSay } from "../language/language-context.ts";
 import { fieldId, useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
 import { IssueList } from "./messages.tsx";
@@ -15,7 +16,6 @@ import { RemoveButton } from "./row-buttons.tsx";
 import { UNITS } from "./units.ts";
 
 const words = {
-  product: (number: number): string => `Product ${String(number)}`,
   byHand: "not in the list: enter it by hand",
   saltOrEster: "Salt, if any",
   saltHint: "Such as dimethylammonium. Blank: none.",
@@ -39,9 +39,14 @@ interface ProductProps {
 /** One product of the mix. */
 export function ProductFields({ row, index }: ProductProps): ReactElement {
   const { catalogue, draft, issues } = useForm();
+  const { phrases } = useLanguage();
+  const say = useSay();
   const path = `mix[${String(index)}]`;
   const active = choiceOf(catalogue?.actives ?? [], row.active);
-  const title = ownName(row) ?? active?.name ?? (row.active === "" ? words.product(index + 1) : row.active);
+  const title =
+    ownName(row) ??
+    (active === undefined ? undefined : phrases.name(active.name)) ??
+    (row.active === "" ? say("Product {number}", { number: index + 1 }) : row.active);
   return (
     <fieldset className="row">
       <legend>{title}</legend>

@@ -3,6 +3,7 @@ import type { ReactElement } from "react";
 import type { WordedIssue } from "../engine/messages.ts";
 import { splitTyped } from "../job/typed.ts";
 import type { Typed } from "../job/typed.ts";
+import { useSay } from "../language/language-context.ts";
 import { Messages } from "./fields.tsx";
 import type { FieldShell } from "./fields.tsx";
 import { fieldId, focusSoon, issuesOf, useForm } from "./form-context.ts";
@@ -34,6 +35,7 @@ interface QuantityFieldProps extends FieldShell {
  */
 export function QuantityField(props: QuantityFieldProps): ReactElement {
   const { value, measure, onChange } = props;
+  const say = useSay();
   const { issues } = useForm();
   const [typing, setTyping] = useState(false);
   const [before, setBefore] = useState<Typed | null>(null);
@@ -44,7 +46,7 @@ export function QuantityField(props: QuantityFieldProps): ReactElement {
     measure === undefined ? null : echoOf(measure, value, familiarUnits(measure, navigator.language));
   return (
     <div className="field">
-      <label htmlFor={id}>{props.label}</label>
+      <label htmlFor={id}>{say(props.label)}</label>
       <div className="with-unit">
         <input
           id={id}
@@ -65,7 +67,11 @@ export function QuantityField(props: QuantityFieldProps): ReactElement {
           }}
         />
         <UnitChoice
-          label={props.of === undefined ? props.label : `${props.label} of ${props.of}`}
+          label={
+            props.of === undefined
+              ? say(props.label)
+              : say("{what} of {whole}", { what: say(props.label), whole: props.of })
+          }
           value={value}
           units={props.units}
           onChoose={(unit) => {
@@ -75,7 +81,7 @@ export function QuantityField(props: QuantityFieldProps): ReactElement {
         />
       </div>
       <p id={`${id}-about`} className="about">
-        {echo ?? props.hint ?? ""}
+        {echo ?? say(props.hint ?? "")}
       </p>
       {before !== null && measure !== undefined && (
         <AskUnit
@@ -111,12 +117,13 @@ interface UnitChoiceProps {
 }
 
 function UnitChoice({ label, value, units, onChoose }: UnitChoiceProps): ReactElement {
-  if (splitTyped(value).text !== value.text) return <span className="unit">unit as typed</span>;
+  const say = useSay();
+  if (splitTyped(value).text !== value.text) return <span className="unit">{say("unit as typed")}</span>;
   const offered = units.includes(value.unit) ? units : [value.unit, ...units];
   if (offered.length === 1) return <span className="unit">{unitWords(offered[0] ?? "")}</span>;
   return (
     <select
-      aria-label={`Unit of ${label}`}
+      aria-label={say("Unit of {label}", { label })}
       value={value.unit}
       onChange={(event) => {
         onChoose(event.target.value);
@@ -124,7 +131,7 @@ function UnitChoice({ label, value, units, onChoose }: UnitChoiceProps): ReactEl
     >
       {offered.map((unit) => (
         <option key={unit} value={unit}>
-          {unit === "" ? "no unit" : unitWords(unit)}
+          {unit === "" ? say("no unit") : unitWords(unit)}
         </option>
       ))}
     </select>
@@ -140,12 +147,13 @@ interface AskUnitProps {
 
 /** After a change of unit beside a number: was the unit wrong, or is the same amount wanted in the other one? */
 function AskUnit({ before, now, measure, onAnswer }: AskUnitProps): ReactElement | null {
+  const say = useSay();
   const same = before.unit === now.unit ? null : inUnit(measure, before, now.unit);
   if (same === null) return null;
   const words = ({ text, unit }: Typed): string => `${text} ${unitWords(unit)}`;
   return (
-    <div className="message message-warning" role="group" aria-label="Unit changed">
-      Unit changed. Which one is it?
+    <div className="message message-warning" role="group" aria-label={say("Unit changed")}>
+      {say("Unit changed. Which one is it?")}
       <div className="asks">
         <button
           type="button"
@@ -154,7 +162,7 @@ function AskUnit({ before, now, measure, onAnswer }: AskUnitProps): ReactElement
             onAnswer(same);
           }}
         >
-          The same amount: {words(same)}
+          {say("The same amount: {amount}", { amount: words(same) })}
         </button>
         <button
           type="button"
@@ -163,7 +171,7 @@ function AskUnit({ before, now, measure, onAnswer }: AskUnitProps): ReactElement
             onAnswer({ text: now.text, unit: now.unit });
           }}
         >
-          The same number: {words(now)}
+          {say("The same number: {amount}", { amount: words(now) })}
         </button>
       </div>
     </div>
@@ -177,10 +185,11 @@ interface AskReadingProps {
 
 /** A number such as 1,250 has two readings: each is a button. */
 function AskReading({ issues, onAnswer }: AskReadingProps): ReactElement | null {
+  const say = useSay();
   const readings = issues.find((issue) => issue.readings.length > 0)?.readings;
   if (readings === undefined) return null;
   return (
-    <div className="asks" role="group" aria-label="Which number is meant">
+    <div className="asks" role="group" aria-label={say("Which number is meant")}>
       {readings.map((reading) => (
         <button
           key={reading}

@@ -2,6 +2,7 @@ import { useRef, useState } from "react";
 import type { ReactElement } from "react";
 import { blankReading } from "../job/draft.ts";
 import type { Draft, ReadingRow } from "../job/draft.ts";
+import { useLanguage, useSay } from "../language/language-context.ts";
 import { fieldId, focusSoon, useForm } from "./form-context.ts";
 import { IssueList } from "./messages.tsx";
 import { capital } from "./place-words.ts";
@@ -37,8 +38,10 @@ export function Readings(props: ReadingsProps): ReactElement {
 function Reading(props: ReadingsProps & { row: ReadingRow; index: number }): ReactElement {
   const { row, index, onChange, of } = props;
   const { catalogue, dispatch, issues } = useForm();
+  const { phrases } = useLanguage();
+  const say = useSay();
   const path = `${props.path}[${String(index)}]`;
-  const name = row.parameter === "" ? "Reading without a name" : capital(row.parameter);
+  const name = row.parameter === "" ? say("Reading without a name") : capital(phrases.name(row.parameter));
   const units = catalogue?.parameters.find((p) => p.name === row.parameter)?.units ?? [row.value.unit];
   const rowIssues = issues.filter((issue) => issue.path === path || issue.path === `${path}.parameter`);
   return (
@@ -66,7 +69,7 @@ function Reading(props: ReadingsProps & { row: ReadingRow; index: number }): Rea
         onClick={() => {
           dispatch({
             type: "step",
-            what: `${name} removed`,
+            what: say("{what} removed", { what: name }),
             change: (d) => onChange(d, (rows) => rows.filter((r) => r.key !== row.key)),
           });
           focusSoon(fieldId(`${props.path}[${String(Math.max(0, index - 1))}].value`));
@@ -74,8 +77,9 @@ function Reading(props: ReadingsProps & { row: ReadingRow; index: number }): Rea
       >
         <span aria-hidden="true">×</span>
         <span className="visually-hidden">
-          Remove {name}
-          {of === undefined ? "" : ` of ${of}`}
+          {say("Remove {what}", {
+            what: of === undefined ? name : say("{what} of {whole}", { what: name, whole: of }),
+          })}
         </span>
       </button>
       <IssueList issues={rowIssues} />
@@ -85,12 +89,13 @@ function Reading(props: ReadingsProps & { row: ReadingRow; index: number }): Rea
 
 function AddReading({ path, rows, onChange, of }: ReadingsProps): ReactElement {
   const { catalogue, dispatch } = useForm();
+  const { phrases } = useLanguage();
+  const say = useSay();
   const [chosen, setChosen] = useState("");
   const select = useRef<HTMLSelectElement>(null);
   const present = new Set(rows.map((row) => row.parameter));
   const left = (catalogue?.parameters ?? []).filter((p) => !present.has(p.name));
   const id = path === "water.readings" ? "add-reading" : `${fieldId(path)}-add`;
-  const ofWater = of === undefined ? "" : ` of ${of}`;
   const add = (): void => {
     const parameter = left.find((p) => p.name === chosen);
     if (parameter === undefined) {
@@ -105,7 +110,11 @@ function AddReading({ path, rows, onChange, of }: ReadingsProps): ReactElement {
   return (
     <div className="add-row">
       <div className="field">
-        <label htmlFor={id}>Another reading{ofWater}</label>
+        <label htmlFor={id}>
+          {of === undefined
+            ? say("Another reading")
+            : say("{what} of {whole}", { what: say("Another reading"), whole: of })}
+        </label>
         <select
           id={id}
           ref={select}
@@ -114,16 +123,17 @@ function AddReading({ path, rows, onChange, of }: ReadingsProps): ReactElement {
             setChosen(event.target.value);
           }}
         >
-          <option value="">choose</option>
+          <option value="">{say("choose")}</option>
           {left.map((p) => (
             <option key={p.name} value={p.name}>
-              {capital(p.name)}
+              {capital(phrases.name(p.name))}
             </option>
           ))}
         </select>
       </div>
       <button type="button" onClick={add}>
-        Add reading{ofWater !== "" && <span className="visually-hidden">{ofWater}</span>}
+        {say("Add reading")}
+        {of !== undefined && <span className="visually-hidden"> {of}</span>}
       </button>
     </div>
   );

@@ -1,5 +1,6 @@
 import type { ReactElement } from "react";
 import type { Draft } from "../job/draft.ts";
+import { useSay } from "../language/language-context.ts";
 import { focusSoon, useForm } from "./form-context.ts";
 
 interface RemoveProps {
@@ -10,24 +11,20 @@ interface RemoveProps {
   readonly focus?: string;
 }
 
-const words = {
-  remove: (title: string): string => `Remove ${title}`,
-  removed: (title: string): string => `${title} removed`,
-};
-
 /** Takes a row away; undo gives it back. */
 export function RemoveButton({ title, change, focus }: RemoveProps): ReactElement {
   const { dispatch } = useForm();
+  const say = useSay();
   return (
     <button
       type="button"
       className="quiet"
       onClick={() => {
-        dispatch({ type: "step", what: words.removed(title), change });
+        dispatch({ type: "step", what: say("{what} removed", { what: title }), change });
         if (focus !== undefined) focusSoon(focus);
       }}
     >
-      {words.remove(title)}
+      {say("Remove {what}", { what: title })}
     </button>
   );
 }
@@ -43,6 +40,7 @@ interface AddProps {
 /** Adds a row and goes to its first field. */
 export function AddButton({ label, change, focus, quiet = false }: AddProps): ReactElement {
   const { dispatch } = useForm();
+  const say = useSay();
   return (
     <button
       type="button"
@@ -52,7 +50,7 @@ export function AddButton({ label, change, focus, quiet = false }: AddProps): Re
         focusSoon(focus);
       }}
     >
-      {label}
+      {say(label)}
     </button>
   );
 }

@@ -1,4 +1,5 @@
 import type { ReactElement, ReactNode } from "react";
+import { useSay } from "../language/language-context.ts";
 
 interface SectionProps {
   readonly id: string;
@@ -10,12 +11,13 @@ interface SectionProps {
 
 /** A group of the page with its heading, which the bottom bar of a phone can jump to. */
 export function Section({ id, title, lead, children }: SectionProps): ReactElement {
+  const say = useSay();
   return (
-    <section id={id} className="section" aria-labelledby={`${id}-title`} data-section={title}>
+    <section id={id} className="section" aria-labelledby={`${id}-title`} data-section={say(title)}>
       <h3 id={`${id}-title`} tabIndex={-1}>
-        {title}
+        {say(title)}
       </h3>
-      {lead !== undefined && <p className="lead">{lead}</p>}
+      {lead !== undefined && <p className="lead">{say(lead)}</p>}
       {children}
     </section>
   );

@@ -3,6 +3,7 @@ import type { WordedIssue } from "../engine/messages.ts";
 import type { Draft } from "../job/draft.ts";
 import { fieldId } from "./form-context.ts";
 import { IssueList } from "./messages.tsx";
+import { useLanguage, useSay } from "../language/language-context.ts";
 import { placeWords } from "./place-words.ts";
 
 interface WaitingProps {
@@ -19,6 +20,8 @@ interface WaitingProps {
 /** What the answer waits for: the issues that block it, each a link to its field. */
 export function Waiting({ answer, hasAnswer, draft }: WaitingProps): ReactElement {
   const { failed, blocked, issues } = answer;
+  const { phrases } = useLanguage();
+  const say = useSay();
   const errors = issues.filter((issue) => issue.severity === "error");
   const elsewhere = issues.filter(
     (issue) => issue.severity === "warning" && placeWords(issue.path, draft) === null,
@@ -27,14 +30,14 @@ export function Waiting({ answer, hasAnswer, draft }: WaitingProps): ReactElemen
     <>
       {failed && (
         <p className="message message-error">
-          A fault in the program stopped the sums. What you typed is safe.
+          {say("A fault in the program stopped the sums. What you typed is safe.")}
         </p>
       )}
       {blocked && (
         <div className="waiting" data-testid="waiting">
           <p>
-            <strong>{hasAnswer ? "Last good result below." : "The answer will stand here."}</strong> Waiting
-            for:
+            <strong>{say(hasAnswer ? "Last good result below." : "The answer will stand here.")}</strong>{" "}
+            {say("Waiting for:")}
           </p>
           <ul>
             {errors.map((issue) => (
@@ -46,7 +49,7 @@ export function Waiting({ answer, hasAnswer, draft }: WaitingProps): ReactElemen
                     focusField(issue.path);
                   }}
                 >
-                  {placeWords(issue.path, draft) ?? "The job"}
+                  {phrases.name(placeWords(issue.path, draft) ?? "The job")}
                 </a>
                 : {issue.words}
               </li>

@@ -1,6 +1,7 @@
 import { lazy, Suspense, useState } from "react";
 import type { ReactElement } from "react";
 import type { Draft, WaterTyped } from "../job/draft.ts";
+import { useSay } from "../language/language-context.ts";
 import { useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
 import { IssueList } from "./messages.tsx";
@@ -12,6 +13,7 @@ import { WaterSource } from "./water-source.tsx";
 /** The water test: where the water comes from and what was measured. */
 export function WaterGroup({ others = true }: { readonly others?: boolean }): ReactElement {
   const { draft, issues } = useForm();
+  const say = useSay();
   const { water } = draft;
   const general = issues.filter(({ path }) => path === "water" || path === "water.readings");
   return (
@@ -23,8 +25,8 @@ export function WaterGroup({ others = true }: { readonly others?: boolean }): Re
       <WaterSource path="water" water={water} onChange={withWater} />
       <IssueList issues={general} />
       <FromSheet />
-      <h4 id="readings-title">Readings</h4>
-      <p className="about">A limit such as &lt;0.05 or a range such as 250–425 is fine.</p>
+      <h4 id="readings-title">{say("Readings")}</h4>
+      <p className="about">{say("A limit such as <0.05 or a range such as 250–425 is fine.")}</p>
       <Readings
         path="water.readings"
         rows={water.readings}
@@ -43,6 +45,7 @@ const SheetPanel = lazy(async () => ({ default: (await import("../sheet/sheet-pa
 /** The way in for a laboratory sheet, folded away until it is asked for. */
 function FromSheet(): ReactElement {
   const [open, setOpen] = useState(false);
+  const say = useSay();
   return (
     <details
       open={open}
@@ -50,9 +53,9 @@ function FromSheet(): ReactElement {
         setOpen(event.currentTarget.open);
       }}
     >
-      <summary>Paste or open a lab sheet</summary>
+      <summary>{say("Paste or open a lab sheet")}</summary>
       {open && (
-        <Suspense fallback={<p className="about">Loading …</p>}>
+        <Suspense fallback={<p className="about">{say("Loading …")}</p>}>
           <SheetPanel
             onTaken={() => {
               setOpen(false);

@@ -1,8 +1,9 @@
 import { useState } from "react";
 import type { ReactElement, ReactNode } from "react";
 import { bookFile } from "../../records/index.ts";
+import { useSay } from "../language/language-context.ts";
 import { fieldId } from "../form/form-context.ts";
-import { saveText } from "../result/results.tsx";
+import { saveText } from "../save-text.ts";
 import { useLinkedJob } from "../share/use-linked-job.ts";
 import { JobsPanel } from "./jobs-panel.tsx";
 import { newStamp } from "./start-book.ts";
@@ -16,6 +17,7 @@ import "./jobs.css";
 export function JobsBar({ view }: { view: BookView }): ReactElement {
   const [isOpen, setOpen] = useState(false);
   const { book, state, dispatch, keeping } = view;
+  const say = useSay();
   const own = book.jobs.filter((job) => !job.untouched);
   const { persistence, ask } = usePersistence(view.isKept && keeping === "kept" && own.length > 0);
   const { outcome, openLink } = useLinkedJob(view);
@@ -29,10 +31,10 @@ export function JobsBar({ view }: { view: BookView }): ReactElement {
     view.change((before) => ({ ...before, lastCopy: at }));
   };
   return (
-    <section className="jobs" aria-label="Jobs">
+    <section className="jobs" aria-label={say("Jobs")}>
       <div className="jobs-head">
         <div className="field">
-          <label htmlFor={fieldId("title")}>Title of this job</label>
+          <label htmlFor={fieldId("title")}>{say("Title of this job")}</label>
           <input
             id={fieldId("title")}
             type="text"
@@ -53,12 +55,14 @@ export function JobsBar({ view }: { view: BookView }): ReactElement {
             setOpen(!isOpen);
           }}
         >
-          All jobs ({book.jobs.length})
+          {say("All jobs ({count})", { count: book.jobs.length })}
         </button>
         <p className="about" data-keeping={keeping}>
-          {view.isKept ? "On this device only" : "Not kept by this browser"}
+          {say(view.isKept ? "On this device only" : "Not kept by this browser")}
           <span aria-hidden="true"> · </span>
-          {book.lastCopy === null ? "no copy yet" : `last copy ${agoWords(book.lastCopy, new Date())}`}
+          {book.lastCopy === null
+            ? say("no copy yet")
+            : say("last copy {when}", { when: agoWords(book.lastCopy, new Date(), say) })}
         </p>
       </div>
       {outcome !== null && (
@@ -75,7 +79,7 @@ export function JobsBar({ view }: { view: BookView }): ReactElement {
         {isOpen && (
           <JobsPanel
             view={view}
-            copyCount={jobsWords(own.length)}
+            copyCount={jobsWords(own.length, say)}
             persistence={persistence}
             onAsk={ask}
             onSaveCopy={saveCopy}
@@ -90,20 +94,23 @@ export function JobsBar({ view }: { view: BookView }): ReactElement {
 /** What a person must know when something cannot be kept, with the way to keep it all the same. */
 function Trouble({ view, onSaveCopy }: { view: BookView; onSaveCopy: () => void }): ReactNode {
   const { keeping, unreadable } = view;
+  const say = useSay();
   const words = isRefused(keeping) ? REFUSED[keeping] : null;
   return (
     <>
       {words !== null && (
         <div className="message message-warning" role="alert">
-          <p>{words}</p>
+          <p>{say(words)}</p>
           <button type="button" onClick={onSaveCopy}>
-            Save a copy of all jobs
+            {say("Save a copy of all jobs")}
           </button>
         </div>
       )}
       {unreadable > 0 && (
         <p className="message message-warning">
-          {jobsWords(unreadable)} kept by another version cannot be read here. They are left as they are.
+          {say("{jobs} kept by another version cannot be read here. They are left as they are.", {
+            jobs: jobsWords(unreadable, say),
+          })}
         </p>
       )}
     </>

@@ -14,9 +14,11 @@ import {
 import type { Book, BookStep, JobRecord, Stamp } from "../../records/index.ts";
 import { wordIssue } from "../../report/index.ts";
 import { blankDraft } from "../job/draft.ts";
+import { sayIn, useLanguage, useSay } from "../language/language-context.ts";
 import { SendJob } from "../share/send-job.tsx";
 import { contentOf, jobName, openState } from "./job-content.ts";
 import { newId, newStamp } from "./start-book.ts";
+import type { Language } from "../../words/index.ts";
 import type { BookView } from "./use-book.ts";
 import type { Persistence } from "./use-persistence.ts";
 import { instantWords, jobsWords, stepWords } from "./words.ts";
@@ -58,9 +60,10 @@ interface PartProps {
 
 function JobList({ view, onSaid }: PartProps): ReactElement {
   const { book, change, begin } = view;
+  const say = useSay();
   return (
     <>
-      <h2>Jobs on this device</h2>
+      <h2>{say("Jobs on this device")}</h2>
       <ul className="job-list">
         {listJobs(book).map((job) => (
           <JobRow
@@ -69,17 +72,22 @@ function JobList({ view, onSaid }: PartProps): ReactElement {
             isOpen={job.id === book.open}
             onOpen={() => {
               change((before) => openJob(before, job.id));
-              onSaid(`“${jobName(job)}” opened.`);
+              onSaid(say("“{name}” opened.", { name: jobName(job) }));
             }}
             onDuplicate={() => {
               const stamp = newStamp();
               change((before) => duplicateWithTitle(before, job, stamp));
-              onSaid(`“${jobName(job)}” duplicated; the copy is open.`);
+              onSaid(say("“{name}” duplicated; the copy is open.", { name: jobName(job) }));
             }}
             onDelete={() => {
               const stamp = newStamp();
               change((before) => deleteJobs(before, [job.id], stamp));
-              onSaid(`“${jobName(job)}” deleted. It can be brought back for ${String(DAYS_KEPT)} days.`);
+              onSaid(
+                say("“{name}” deleted. It can be brought back for {days} days.", {
+                  name: jobName(job),
+                  days: DAYS_KEPT,
+                }),
+              );
             }}
           />
         ))}
@@ -89,10 +97,10 @@ function JobList({ view, onSaid }: PartProps): ReactElement {
         className="quiet"
         onClick={() => {
           begin(blankDraft(), false);
-          onSaid("Blank job begun.");
+          onSaid(say("Blank job begun."));
         }}
       >
-        New job
+        {say("New job")}
       </button>
     </>
   );
@@ -117,24 +125,38 @@ interface RowProps {
 
 function JobRow({ job, isOpen, onOpen, onDuplicate, onDelete }: RowProps): ReactElement {
   const name = jobName(job);
+  const language = useLanguage();
+  const say = sayIn(language);
   return (
     <li>
       <div>
         <button type="button" className="quiet job-name" aria-current={isOpen || undefined} onClick={onOpen}>
-          {isOpen && <span className="job-mark">Open: </span>}
+          {isOpen && <span className="job-mark">{say("Open:")} </span>}
           {name}
         </button>
         <p className="about">
-          {job.untouched ? "Nothing typed yet." : `Changed ${instantWords(job.changed)}.`}{" "}
+          {job.untouched
+            ? say("Nothing typed yet.")
+            : say("Changed {when}.", { when: instantWords(job.changed, language.tag) })}{" "}
           {job.result !== null && job.result.computed >= job.changed && job.result.words}
         </p>
       </div>
       <div className="job-tools">
-        <button type="button" className="quiet" aria-label={`Duplicate ${name}`} onClick={onDuplicate}>
-          Duplicate
+        <button
+          type="button"
+          className="quiet"
+          aria-label={say("Duplicate {name}", { name })}
+          onClick={onDuplicate}
+        >
+          {say("Duplicate")}
         </button>
-        <button type="button" className="quiet" aria-label={`Delete ${name}`} onClick={onDelete}>
-          Delete
+        <button
+          type="button"
+          className="quiet"
+          aria-label={say("Delete {name}", { name })}
+          onClick={onDelete}
+        >
+          {say("Delete")}
         </button>
       </div>
     </li>
@@ -143,6 +165,8 @@ function JobRow({ job, isOpen, onOpen, onDuplicate, onDelete }: RowProps): React
 
 function Steps({ view, onSaid }: PartProps): ReactElement | null {
   const { book, change } = view;
+  const language = useLanguage();
+  const say = sayIn(language);
   if (book.steps.length === 0) return null;
   const undo = (step: BookStep): void => {
     const { at } = newStamp();
@@ -152,25 +176,25 @@ function Steps({ view, onSaid }: PartProps): ReactElement | null {
       const ids = [...spare];
       return undoStep(before, step.id, at, () => ids.pop() ?? newId());
     });
-    onSaid(`Undone: ${stepWords(step)}.`);
+    onSaid(say("Undone: {step}.", { step: stepWords(step, say) }));
   };
   return (
     <>
-      <h3>Can be undone</h3>
+      <h3>{say("Can be undone")}</h3>
       <ul className="job-list">
         {[...book.steps].reverse().map((step) => (
           <li key={`${step.kind} ${step.id}`}>
             <p>
-              {stepWords(step)}, <span className="about">{instantWords(step.at)}</span>
+              {stepWords(step, say)}, <span className="about">{instantWords(step.at, language.tag)}</span>
             </p>
             <button
               type="button"
-              aria-label={`Undo: ${stepWords(step)}`}
+              aria-label={say("Undo: {step}", { step: stepWords(step, say) })}
               onClick={() => {
                 undo(step);
               }}
             >
-              Undo
+              {say("Undo")}
             </button>
           </li>
         ))}
@@ -182,34 +206,36 @@ function Steps({ view, onSaid }: PartProps): ReactElement | null {
 function Copies(props: PanelProps & PartProps): ReactElement {
   const { view, copyCount, persistence, onAsk, onSaveCopy, onSaid } = props;
   const file = useRef<HTMLInputElement>(null);
+  const language = useLanguage();
+  const say = sayIn(language);
   const [problems, setProblems] = useState<readonly string[]>([]);
   const take = async (chosen: File): Promise<void> => {
-    const taken = await takeIn(chosen, view);
+    const taken = await takeIn(chosen, view, language);
     setProblems(taken.problems);
     onSaid(taken.said);
   };
   return (
     <>
-      <h3>Copies</h3>
-      <p className="about">{PERSISTENCE[view.isKept ? persistence : "unknown"]}</p>
+      <h3>{say("Copies")}</h3>
+      <p className="about">{say(PERSISTENCE[view.isKept ? persistence : "unknown"])}</p>
       <div className="tools">
         <button
           type="button"
           onClick={() => {
             onSaveCopy();
-            onSaid(`A copy of ${copyCount} was saved. Samples are left out.`);
+            onSaid(say("A copy of {jobs} was saved. Samples are left out.", { jobs: copyCount }));
           }}
         >
-          Save a copy ({copyCount})
+          {say("Save a copy ({jobs})", { jobs: copyCount })}
         </button>
         <button type="button" className="quiet" onClick={() => file.current?.click()}>
-          Take in a copy
+          {say("Take in a copy")}
         </button>
         <input
           ref={file}
           type="file"
           className="visually-hidden"
-          aria-label="Copy of all jobs"
+          aria-label={say("Copy of all jobs")}
           tabIndex={-1}
           accept=".json"
           onChange={(event) => {
@@ -220,7 +246,7 @@ function Copies(props: PanelProps & PartProps): ReactElement {
         />
         {view.isKept && persistence === "not promised" && (
           <button type="button" className="quiet" onClick={onAsk}>
-            Ask the browser to keep them
+            {say("Ask the browser to keep them")}
           </button>
         )}
       </div>
@@ -239,12 +265,17 @@ function Copies(props: PanelProps & PartProps): ReactElement {
 async function takeIn(
   file: File,
   view: BookView,
+  language: Language,
 ): Promise<{ readonly said: string; readonly problems: readonly string[] }> {
+  const say = sayIn(language);
   if (file.size > MOST_BYTES)
-    return { said: "", problems: [`${file.name} is too large; a copy has at most 20 MB.`] };
+    return {
+      said: "",
+      problems: [say("{name} is too large; a copy has at most 20 MB.", { name: file.name })],
+    };
   const read = readBookFile(await file.text());
-  const problems = read.issues.map(wordIssue);
-  if (!read.ok) return { said: "Nothing was taken in.", problems };
+  const problems = read.issues.map((issue) => wordIssue(issue, language));
+  if (!read.ok) return { said: say("Nothing was taken in."), problems };
   const stamp = newStamp();
   const spare = read.value.map(newId);
   const put = (book: Book): ReturnType<typeof importJobs> => {
@@ -254,9 +285,11 @@ async function takeIn(
   const { added, same, keptApart } = put(view.book);
   view.change((book) => put(book).book);
   const parts = [
-    `${jobsWords(added)} taken in.`,
-    same > 0 ? `${jobsWords(same)} there already.` : "",
-    keptApart > 0 ? `${jobsWords(keptApart)} differed from yours; both are kept.` : "",
+    say("{jobs} taken in.", { jobs: jobsWords(added, say) }),
+    same > 0 ? say("{jobs} there already.", { jobs: jobsWords(same, say) }) : "",
+    keptApart > 0
+      ? say("{jobs} differed from yours; both are kept.", { jobs: jobsWords(keptApart, say) })
+      : "",
   ];
   return { said: parts.filter((part) => part !== "").join(" "), problems };
 }

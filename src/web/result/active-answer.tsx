@@ -1,5 +1,7 @@
 import type { ReactElement } from "react";
 import type { ActiveVerdict, DryingStep, Share, TankState } from "../../agronomy/index.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
+import { Text } from "../language/text.tsx";
 import { DryingPicture } from "./drying-picture.tsx";
 import { Evidence, Rule, SourceLink } from "./evidence.tsx";
 import { fillOf, Swatch } from "./patterns.tsx";
@@ -32,16 +34,19 @@ interface ActiveAnswerProps {
 /** The three answers for one active, side by side and never blended. */
 export function ActiveAnswer(props: ActiveAnswerProps): ReactElement {
   const { verdict, path, tank, holdingTime_h, idPrefix } = props;
+  const language = useLanguage();
+  const say = sayIn(language);
+  const name = language.phrases.name(verdict.name);
   const clock = clockSum(verdict.byClock, holdingTime_h);
-  const ends = endsWords(verdict.onLeaf, verdict.name);
-  const mud = onMudWords(verdict.onMud);
-  const acid = ownAcidWords(verdict.onLeaf);
+  const ends = endsWords(verdict.onLeaf, verdict.name, language);
+  const mud = onMudWords(verdict.onMud, language);
+  const acid = ownAcidWords(verdict.onLeaf, language);
   const strongest = path.at(-1)?.factor;
   const id = `${idPrefix}-${verdict.active}`;
   return (
     <article className="active" aria-labelledby={id}>
-      <h4 id={id}>{verdict.name}</h4>
-      <Answer where="In the tank" share={verdict.inTank} />
+      <h4 id={id}>{name}</h4>
+      <Answer where={say("In the tank")} share={verdict.inTank} />
       {mud !== null && (
         <p>
           {mud} <Evidence of="computed" />{" "}
@@ -51,28 +56,32 @@ export function ActiveAnswer(props: ActiveAnswerProps): ReactElement {
         </p>
       )}
       <SharePicture id={`${id}-picture`} verdict={verdict} path={path} />
-      <Answer where="On the leaf" share={verdict.onLeaf} />
+      <Answer where={say("On the leaf")} share={verdict.onLeaf} />
       {ends !== null && <p>{ends}</p>}
       {acid !== null && <p>{acid}</p>}
       <Legend verdict={verdict} unsure={ends !== null} />
       {strongest !== undefined && verdict.onLeaf.free !== null && (
         <p className="about">
-          Thin line: the free share while the drop dries to 1/{figure(strongest, 2)} of its water, in balance
-          with the air. Upright line: where it lands.
+          {say(
+            "Thin line: the free share while the drop dries to 1/{factor} of its water, in balance with the air. Upright line: where it lands.",
+            { factor: figure(strongest, 2, language) },
+          )}
           {verdict.onLeaf.tenfold !== null &&
-            ` Dried tenfold: ${inHundred(verdict.onLeaf.tenfold)} in 100 free.`}
+            ` ${say("Dried tenfold: {share} in 100 free.", { share: inHundred(verdict.onLeaf.tenfold, language) })}`}
         </p>
       )}
       <div className="answer">
-        <h5>By the clock</h5>
+        <h5>{say("By the clock")}</h5>
         <p>
-          {clockWords(verdict.byClock)} <Evidence of={verdict.byClock.evidence} />{" "}
+          {clockWords(verdict.byClock, language)} <Evidence of={verdict.byClock.evidence} />{" "}
           {verdict.byClock.sources.map((source) => (
             <SourceLink key={source} source={source} />
           ))}
         </p>
         {verdict.byClock.intact !== null && verdict.byClock.why !== null && (
-          <p className="about">{verdict.byClock.why}</p>
+          <p className="about">
+            <Text of={verdict.byClock.why} />
+          </p>
         )}
         {clock !== null && <SumList summary="How it was worked out" sums={[clock]} />}
       </div>
@@ -89,23 +98,31 @@ export function ActiveAnswer(props: ActiveAnswerProps): ReactElement {
 }
 
 function Answer({ where, share }: { where: string; share: Share }): ReactElement {
-  const range = rangeWords(share);
+  const language = useLanguage();
+  const say = sayIn(language);
+  const range = rangeWords(share, language);
+  const held = heldWords(share.heldBy, language);
   return (
     <div className="answer">
       <h5>{where}</h5>
       {share.free === null ? (
         <p className="figure-line">
-          <span className="figure">Not known.</span> {share.why} <Evidence of={share.evidence} />
+          <span className="figure">{say("Not known.")}</span> <Text of={share.why ?? ""} />{" "}
+          <Evidence of={share.evidence} />
         </p>
       ) : (
         <>
           <p className="figure-line">
-            <span className="figure">{inHundred(share.free)}</span> <span className="unit">in 100 free</span>
+            <span className="figure">{inHundred(share.free, language)}</span>{" "}
+            <span className="unit">{say("in 100 free")}</span>
             {range !== null && <span className="unit"> ({range})</span>}
-            {heldWords(share.heldBy) !== "" && <span>. Held: {heldWords(share.heldBy)}</span>}.{" "}
-            <Evidence of={share.evidence} />
+            {held !== "" && <span>. {say("Held: {held}", { held })}</span>}. <Evidence of={share.evidence} />
           </p>
-          {share.why !== null && <p className="about">{share.why}</p>}
+          {share.why !== null && (
+            <p className="about">
+              <Text of={share.why} />
+            </p>
+          )}
         </>
       )}
     </div>
@@ -114,6 +131,8 @@ function Answer({ where, share }: { where: string; share: Share }): ReactElement
 
 /** What the fills mean, in words. */
 function Legend({ verdict, unsure }: { verdict: ActiveVerdict; unsure: boolean }): ReactElement {
+  const language = useLanguage();
+  const say = sayIn(language);
   const holders = new Map<string, Fill>();
   for (const share of [
     verdict.inTank,
@@ -128,16 +147,19 @@ function Legend({ verdict, unsure }: { verdict: ActiveVerdict; unsure: boolean }
   return (
     <ul className="legend">
       <li>
-        <Swatch fill="free" /> free
+        <Swatch fill="free" /> {say("free")}
       </li>
       {[...holders].map(([holder, fill]) => (
         <li key={holder}>
-          <Swatch fill={fill} /> {holder.startsWith("undissolved") ? holder : `held ${holderWords(holder)}`}
+          <Swatch fill={fill} />{" "}
+          {holder.startsWith("undissolved")
+            ? language.phrases.name(holder)
+            : say("held {by}", { by: holderWords(holder, language) })}
         </li>
       ))}
       {unsure && (
         <li>
-          <Swatch fill="unsure" /> not known: held if the calcium salt forms
+          <Swatch fill="unsure" /> {say("not known: held if the calcium salt forms")}
         </li>
       )}
     </ul>
@@ -151,6 +173,8 @@ interface NumbersProps extends Pick<ActiveAnswerProps, "verdict" | "path" | "tan
 /** The figures behind the picture, as tables. */
 function Numbers(props: NumbersProps): ReactElement {
   const { id, verdict, path, tank } = props;
+  const language = useLanguage();
+  const say = sayIn(language);
   const rows: readonly (readonly [string, Pick<Share, "free" | "heldBy"> | null])[] = [
     ["in the tank", verdict.inTank],
     ["on the leaf, central", verdict.onLeaf],
@@ -160,7 +184,7 @@ function Numbers(props: NumbersProps): ReactElement {
   const solids = tank.solids.map((solid) => `${solid.name} ${figure(solid.amount_molPerL * 1000)} mmol/L`);
   return (
     <details>
-      <summary>The numbers for {verdict.name}</summary>
+      <summary>{say("The numbers for {active}", { active: language.phrases.name(verdict.name) })}</summary>
       <p>
         Free share = active bound to nothing but hydrogen, sodium, potassium or ammonium ÷ all of the active.
         {verdict.inTank.free !== null &&

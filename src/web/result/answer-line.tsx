@@ -1,21 +1,27 @@
 import type { ReactElement } from "react";
 import type { Job, Programme } from "../../agronomy/index.ts";
 import type { Planned } from "../engine/messages.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
 import { DotRow } from "./dots.tsx";
 import { Evidence } from "./evidence.tsx";
-import { costWords, inHundred, leastFreeOf, sureWords } from "./words.ts";
+import { costWords, inHundred, leastFreeOf, placeWords, sureWords } from "./words.ts";
 import { programmeWords } from "./ways-out.tsx";
 
 /** How sure the aim is met, in a sentence and in dots that can be counted. */
 function Sure({ programme, aim }: { programme: Programme; aim: Job["aim"] }): ReactElement | null {
   const { confidence } = programme;
-  const sure = sureWords(confidence);
+  const language = useLanguage();
+  const say = sayIn(language);
+  const sure = sureWords(confidence, language);
   if (confidence === null || sure === null) return null;
   return (
     <>
       <p>
-        In {sure} cases that fit what you know, at least {inHundred(aim.freeShare)} in 100 stays free{" "}
-        {aim.where}.
+        {say("In {sure} cases that fit what you know, at least {share} in 100 stays free {where}.", {
+          sure,
+          share: inHundred(aim.freeShare, language),
+          where: placeWords(aim.where, language),
+        })}
       </p>
       <DotRow share={confidence} />
     </>
@@ -28,24 +34,44 @@ export function AnswerLine({ planned, picked }: { planned: Planned; picked: Prog
   const { aim } = job;
   const before = leastFreeOf(plan.actives, aim.where);
   const after = leastFreeOf(picked.actives, aim.where);
-  const several = plan.actives.length > 1;
-  const name = (of: typeof before): string => (several && of !== null ? ` of ${of.verdict.name}` : "");
+  const language = useLanguage();
+  const say = sayIn(language);
+  const where = placeWords(aim.where, language);
+  const of = plan.actives.length > 1 && before !== null ? language.phrases.name(before.verdict.name) : null;
   return (
     <div className="answer-line">
       <p>
-        <span className="figure">{before === null ? "Not known" : inHundred(before.free)}</span>
-        {before !== null && <span className="unit"> in 100</span>} free{name(before)} {aim.where}, nothing
-        added <Evidence of="computed" />
+        <Share free={before?.free ?? null} />{" "}
+        {of === null
+          ? say("free {where}, nothing added", { where })
+          : say("free of {active} {where}, nothing added", { active: of, where })}{" "}
+        <Evidence of="computed" />
       </p>
       {picked.kind !== "none" && (
         <p>
-          <span className="figure">{after === null ? "Not known" : inHundred(after.free)}</span>
-          {after !== null && <span className="unit"> in 100</span>} with {programmeWords(picked)},{" "}
-          {costWords(picked.cost.perHa)} <Evidence of="computed" />
+          <Share free={after?.free ?? null} />{" "}
+          {say("with {way}, {cost}", {
+            way: programmeWords(picked, language),
+            cost: costWords(picked.cost.perHa, language),
+          })}{" "}
+          <Evidence of="computed" />
         </p>
       )}
       <Sure programme={picked} aim={aim} />
-      {picked.kind === "none" && plan.chosen === null && <p>Nothing tried meets the aim.</p>}
+      {picked.kind === "none" && plan.chosen === null && <p>{say("Nothing tried meets the aim.")}</p>}
     </div>
+  );
+}
+
+/** A free share as a large figure, or that it is not known. */
+function Share({ free }: { free: number | null }): ReactElement {
+  const language = useLanguage();
+  const say = sayIn(language);
+  if (free === null) return <span className="figure">{say("Not known")}</span>;
+  return (
+    <>
+      <span className="figure">{inHundred(free, language)}</span>
+      <span className="unit"> {say("in 100")}</span>
+    </>
   );
 }

@@ -1,10 +1,12 @@
 import { useLayoutEffect, useRef } from "react";
 import type { ReactElement } from "react";
+import { useSay } from "../language/language-context.ts";
 import { Section } from "../form/section.tsx";
 
 /** The one page for the operator. Printing the page prints this card and nothing else. */
 export function CardSection({ card }: { card: string | null }): ReactElement {
   const place = useRef<HTMLDivElement>(null);
+  const say = useSay();
   useLayoutEffect(() => {
     const host = place.current;
     if (host === null || card === null) return;
@@ -19,9 +21,9 @@ export function CardSection({ card }: { card: string | null }): ReactElement {
           window.print();
         }}
       >
-        Print the card
+        {say("Print the card")}
       </button>
-      {card === null && <p>No card: pick a way out.</p>}
+      {card === null && <p>{say("No card: pick a way out.")}</p>}
       <div ref={place} className="card-sheet" data-testid="card" />
     </Section>
   );

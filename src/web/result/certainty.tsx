@@ -1,5 +1,7 @@
 import type { ReactElement } from "react";
 import type { Plan } from "../../agronomy/index.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
+import { Text } from "../language/text.tsx";
 import { Evidence, SourceLink } from "./evidence.tsx";
 import { figure, inHundred } from "./words.ts";
 
@@ -9,34 +11,39 @@ export function Certainty(props: {
   words: readonly string[];
 }): ReactElement {
   const { uncertainty, words } = props;
-  if (uncertainty === null) return <p>Nothing was drawn, so no range is known.</p>;
+  const language = useLanguage();
+  const say = sayIn(language);
+  if (uncertainty === null) return <p>{say("Nothing was drawn, so no range is known.")}</p>;
   const { measureNext, about } = uncertainty;
   return (
     <>
       {measureNext.length === 0 ? (
-        <p>No single test of the water would narrow the range much.</p>
+        <p>{say("No single test of the water would narrow the range much.")}</p>
       ) : (
-        <div className="table" role="region" aria-label="What to measure next" tabIndex={0}>
+        <div className="table" role="region" aria-label={say("What to measure next")} tabIndex={0}>
           <table className="words-table">
-            <caption>What to measure next, most useful first</caption>
+            <caption>{say("What to measure next, most useful first")}</caption>
             <thead>
               <tr>
-                <th scope="col">Test</th>
-                <th scope="col">For</th>
-                <th scope="col">Range in 100, now</th>
-                <th scope="col">Then about</th>
-                <th scope="col">Source</th>
+                <th scope="col">{say("Test")}</th>
+                <th scope="col">{say("For")}</th>
+                <th scope="col">{say("Range in 100, now")}</th>
+                <th scope="col">{say("Then about")}</th>
+                <th scope="col">{say("Source")}</th>
               </tr>
             </thead>
             <tbody>
               {measureNext.map((next) => (
                 <tr key={next.test}>
-                  <th scope="row">{next.test}</th>
-                  <td>{next.words}</td>
-                  <td>{figure(100 * about.width, 2)}</td>
-                  <td>{figure(100 * next.width, 2)}</td>
+                  <th scope="row">{language.phrases.name(next.test)}</th>
                   <td>
-                    takes {inHundred(next.removes)} in 100 of the spread <SourceLink source={next.source} />
+                    <Text of={next.words} />
+                  </td>
+                  <td>{figure(100 * about.width, 2, language)}</td>
+                  <td>{figure(100 * next.width, 2, language)}</td>
+                  <td>
+                    {say("takes {share} in 100 of the spread", { share: inHundred(next.removes, language) })}{" "}
+                    <SourceLink source={next.source} />
                   </td>
                 </tr>
               ))}
@@ -45,7 +52,7 @@ export function Certainty(props: {
         </div>
       )}
       <details>
-        <summary>What the ranges rest on</summary>
+        <summary>{say("What the ranges rest on")}</summary>
         {words.map((sentence) => (
           <p key={sentence}>{sentence}</p>
         ))}

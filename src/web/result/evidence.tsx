@@ -1,10 +1,15 @@
 import type { ReactElement } from "react";
+import { sayIn, useLanguage } from "../language/language-context.ts";
+import { Text } from "../language/text.tsx";
 import { useSourceName } from "./sources-context.ts";
 import type { Evidence as EvidenceClass, RuleVerdict } from "../../agronomy/index.ts";
 
 /** How a statement is known, in words beside it. */
 export function Evidence({ of: evidence }: { of: EvidenceClass }): ReactElement {
-  return <span className={`evidence evidence-${evidence.replace(" ", "-")}`}>{evidence}</span>;
+  const { words } = useLanguage();
+  return (
+    <span className={`evidence evidence-${evidence.replace(" ", "-")}`}>{words.evidence[evidence]}</span>
+  );
 }
 
 /** A source as a link to its entry in the list at the end of the page. */
@@ -18,15 +23,20 @@ export function SourceLink({ source }: { source: string }): ReactElement {
 
 /** A published rule or a practice that applies here. */
 export function Rule({ rule }: { rule: RuleVerdict }): ReactElement {
-  const word = { block: "Blocks", warn: "Warning", note: "Note" }[rule.level];
+  const say = sayIn(useLanguage());
+  const word = { block: say("Blocks"), warn: say("Warning"), note: say("Note") }[rule.level];
   return (
     <li className={`rule rule-${rule.level}`}>
       <p>
         {rule.level === "warn" && <WarningMark />}
-        <strong>{word}.</strong> {rule.text} <Evidence of={rule.evidence} />{" "}
+        <strong>{word}.</strong> <Text of={rule.text} /> <Evidence of={rule.evidence} />{" "}
         <SourceLink source={rule.source} />
       </p>
-      {rule.contradictedBy !== null && <p className="about">Contradicted: {rule.contradictedBy}</p>}
+      {rule.contradictedBy !== null && (
+        <p className="about">
+          {say("Contradicted:")} <Text of={rule.contradictedBy} />
+        </p>
+      )}
     </li>
   );
 }

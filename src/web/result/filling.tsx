@@ -1,6 +1,8 @@
 import type { ReactElement } from "react";
 import { jarStart } from "../../report/index.ts";
 import type { Caution, Filling, JarAmount, Load } from "../../agronomy/index.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
+import { Text } from "../language/text.tsx";
 import { Evidence, SourceLink, WarningMark } from "./evidence.tsx";
 import { figure } from "./words.ts";
 
@@ -11,10 +13,12 @@ export function Order({ order }: { order: Filling["order"] }): ReactElement {
       {order.map((step) => (
         <li key={step.step} className={step.pause ? "pause" : undefined}>
           <p>
-            <strong>{step.what}</strong>
+            <strong>
+              <Text of={step.what} />
+            </strong>
           </p>
           <p className="about">
-            {step.why} <Evidence of={step.evidence} /> <SourceLink source={step.source} />
+            <Text of={step.why} /> <Evidence of={step.evidence} /> <SourceLink source={step.source} />
           </p>
         </li>
       ))}
@@ -25,35 +29,36 @@ export function Order({ order }: { order: Filling["order"] }): ReactElement {
 /** Amounts for each full load and for the last one. */
 export function LoadTable({ loads }: { loads: Filling["loads"] }): ReactElement {
   const { full, last, count } = loads;
+  const say = sayIn(useLanguage());
   const fullCount = last === null ? count : count - 1;
   return (
     <>
       <p className="figure-line">
         <span className="figure">{count}</span>{" "}
         <span className="unit">
-          {count === 1 ? "load" : "loads"}
-          {last !== null && fullCount > 0 ? `: ${String(fullCount)} full, 1 part` : ""}
+          {count === 1 ? say("load") : say("loads")}
+          {last !== null && fullCount > 0 ? `: ${say("{count} full, 1 part", { count: fullCount })}` : ""}
         </span>
       </p>
-      <div className="table" role="region" aria-label="Amounts per load" tabIndex={0}>
+      <div className="table" role="region" aria-label={say("Amounts per load")} tabIndex={0}>
         <table>
           <thead>
             <tr>
-              <th scope="col">Per load</th>
-              {fullCount > 0 && <th scope="col">Full</th>}
-              {last !== null && <th scope="col">Last</th>}
+              <th scope="col">{say("Per load")}</th>
+              {fullCount > 0 && <th scope="col">{say("Full")}</th>}
+              {last !== null && <th scope="col">{say("Last")}</th>}
             </tr>
           </thead>
           <tbody>
             <LoadRow
-              label="Spray"
+              label={say("Spray")}
               unit="L"
               pick={(load) => load.volume_L}
               full={fullCount > 0 ? full : null}
               last={last}
             />
             <LoadRow
-              label="Area"
+              label={say("Area")}
               unit="ha"
               pick={(load) => load.area_ha}
               full={fullCount > 0 ? full : null}
@@ -85,13 +90,14 @@ interface LoadRowProps {
 }
 
 function LoadRow({ label, unit, pick, full, last }: LoadRowProps): ReactElement {
+  const language = useLanguage();
   const cell = (load: Load): string => {
     const value = pick(load);
-    return value === null ? "not known" : `${figure(value)} ${unit}`;
+    return value === null ? language.words.answers.notKnown : `${figure(value, 3, language)} ${unit}`;
   };
   return (
     <tr>
-      <th scope="row">{label}</th>
+      <th scope="row">{language.phrases.name(label)}</th>
       {full !== null && <td>{cell(full)}</td>}
       {last !== null && <td>{cell(last)}</td>}
     </tr>
@@ -100,18 +106,29 @@ function LoadRow({ label, unit, pick, full, last }: LoadRowProps): ReactElement 
 
 /** The jar test in the proportions of the tank. */
 export function Jar({ jar, jarVolume_L }: { jar: readonly JarAmount[]; jarVolume_L: number }): ReactElement {
+  const language = useLanguage();
   return (
     <>
-      <p>{jarStart(jarVolume_L)}</p>
+      <p>{jarStart(jarVolume_L, language)}</p>
       <ul className="jar">
         {jar.map((amount) => (
           <li key={amount.product}>
             <strong>
-              {figure(amount.amount)} {amount.unit}
+              {figure(amount.amount, 3, language)} {amount.unit}
             </strong>{" "}
-            {amount.label}
-            {amount.how !== null && <span className="about"> {amount.how}</span>}
-            {amount.spoons !== null && <span className="about"> {amount.spoons}</span>}
+            {language.phrases.name(amount.label)}
+            {amount.how !== null && (
+              <span className="about">
+                {" "}
+                <Text of={amount.how} />
+              </span>
+            )}
+            {amount.spoons !== null && (
+              <span className="about">
+                {" "}
+                <Text of={amount.spoons} />
+              </span>
+            )}
           </li>
         ))}
       </ul>
@@ -125,7 +142,7 @@ export function Cautions({ cautions }: { cautions: readonly Caution[] }): ReactE
     <ul className="cautions">
       {cautions.map((caution) => (
         <li key={caution.id}>
-          <WarningMark /> {caution.text} <SourceLink source={caution.source} />
+          <WarningMark /> <Text of={caution.text} /> <SourceLink source={caution.source} />
         </li>
       ))}
     </ul>

@@ -3,6 +3,8 @@ import type { ReactElement, ReactNode } from "react";
 import type { Plan, Programme } from "../../agronomy/index.ts";
 import type { FirstAnswer, Planned } from "../engine/messages.ts";
 import { Section } from "../form/section.tsx";
+import { saveText } from "../save-text.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
 import { ActiveAnswer } from "./active-answer.tsx";
 import { CardSection } from "./card-section.tsx";
 import { AnswerLine } from "./answer-line.tsx";
@@ -10,6 +12,8 @@ import { Certainty } from "./certainty.tsx";
 import { CostPicture } from "./cost-picture.tsx";
 import { Cautions, Jar, LoadTable, Order } from "./filling.tsx";
 import { shortCitation, SourcesContext } from "./sources-context.ts";
+import { KnownActives } from "./known-actives.tsx";
+import { MoneyFacts } from "./money-facts.tsx";
 import { SumList } from "./sum-list.tsx";
 import { fillingSums, hardnessSum } from "./sums.ts";
 import { Sources, WaterFacts } from "./water-facts.tsx";
@@ -29,11 +33,20 @@ interface ResultsProps {
 export function Results({ planned, first, picked, onPick, sampleNote }: ResultsProps): ReactElement {
   const { plan, job } = planned;
   const { aim } = job;
+  const language = useLanguage();
+  const say = sayIn(language);
   const { order, loads, jar, cautions } = picked.filling;
-  const pickedWords = programmeWords(picked);
+  const pickedWords = programmeWords(picked, language);
+  const { known } = planned;
+  const beside = known.sources.filter(({ key }) => plan.sources.every((used) => used.key !== key));
   const names = useMemo(
-    () => new Map(plan.sources.map((source) => [source.key, shortCitation(source.citation)] as const)),
-    [plan.sources],
+    () =>
+      new Map(
+        [...plan.sources, ...known.sources].map(
+          (source) => [source.key, shortCitation(source.citation)] as const,
+        ),
+      ),
+    [plan.sources, known.sources],
   );
   return (
     <SourcesContext value={names}>
@@ -41,12 +54,14 @@ export function Results({ planned, first, picked, onPick, sampleNote }: ResultsP
       {sampleNote}
       <ThreeAnswers plan={first?.plan ?? plan} job={first?.job ?? job} first={first !== null} />
       <Section id="section-ways" title="Ways out">
-        {plan.chosen === null && <p className="message message-warning">Nothing tried meets the aim.</p>}
+        {plan.chosen === null && (
+          <p className="message message-warning">{say("Nothing tried meets the aim.")}</p>
+        )}
         <WaysOut programmes={plan.programmes} aim={aim} picked={picked.id} onPick={onPick} />
         <CostPicture programmes={plan.programmes} aim={aim} picked={picked.id} />
         {picked.kind !== "none" && (
           <details className="with-picked">
-            <summary>The three answers with {pickedWords}</summary>
+            <summary>{say("The three answers with {way}", { way: pickedWords })}</summary>
             {picked.actives.map((verdict) => (
               <ActiveAnswer
                 key={verdict.active}
@@ -60,22 +75,23 @@ export function Results({ planned, first, picked, onPick, sampleNote }: ResultsP
           </details>
         )}
       </Section>
+      <MoneyFacts planned={planned} picked={picked} />
       <Section id="section-certainty" title="How sure">
         <Certainty uncertainty={plan.uncertainty} words={planned.certainty} />
       </Section>
-      <Section id="section-order" title="Filling order" lead={`For: ${pickedWords}.`}>
+      <Section id="section-order" title="Filling order" lead={say("For: {way}.", { way: pickedWords })}>
         <Order order={order} />
         {cautions.length > 0 && (
           <>
-            <h4>Cautions</h4>
+            <h4>{say("Cautions")}</h4>
             <Cautions cautions={cautions} />
           </>
         )}
       </Section>
-      <Section id="section-loads" title="Loads" lead={`For: ${pickedWords}.`}>
+      <Section id="section-loads" title="Loads" lead={say("For: {way}.", { way: pickedWords })}>
         <LoadTable loads={loads} />
         <SumList summary="How these were worked out" sums={fillingSums(job, picked)} />
-        <h4>Jar test</h4>
+        <h4>{say("Jar test")}</h4>
         <Jar jar={jar} jarVolume_L={picked.filling.jarVolume_L} />
       </Section>
       <CardSection card={planned.cards[picked.id] ?? null} />
@@ -83,9 +99,10 @@ export function Results({ planned, first, picked, onPick, sampleNote }: ResultsP
         <WaterFacts water={plan.water} />
         <SumList summary="How the hardness was worked out" sums={[hardnessSum(plan)]} />
       </Section>
+      <KnownActives known={known.actives} sources={beside} />
       <Section id="section-sources" title="Sources" lead="Exactly those this result rests on.">
         <details>
-          <summary>{plan.sources.length} sources</summary>
+          <summary>{say("{count} sources", { count: plan.sources.length })}</summary>
           <Sources sources={plan.sources} />
         </details>
         <Versions plan={plan} />
@@ -95,27 +112,19 @@ export function Results({ planned, first, picked, onPick, sampleNote }: ResultsP
 }
 
 function Versions({ plan }: { plan: Plan }): ReactElement {
+  const say = sayIn(useLanguage());
   const save = (): void => {
     saveText("plan.json", `${JSON.stringify(plan, null, 2)}\n`, "application/json");
   };
   return (
     <p className="versions">
-      Hardstand {plan.versions.hardstand}, data {plan.versions.data}.{" "}
+      {say("Hardstand {version}, data {data}.", {
+        version: plan.versions.hardstand,
+        data: plan.versions.data,
+      })}{" "}
       <button type="button" className="quiet" onClick={save}>
-        Save the result (JSON)
+        {say("Save the result (JSON)")}
       </button>
     </p>
   );
-}
-
-/** Hands a text to the person as a file. */
-export function saveText(name: string, text: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  setTimeout(() => {
-    URL.revokeObjectURL(address);
-  }, 10_000);
 }

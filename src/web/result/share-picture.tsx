@@ -1,5 +1,6 @@
 import type { ReactElement } from "react";
 import type { ActiveVerdict, DryingStep, LeafShare, Share } from "../../agronomy/index.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
 import { fillOf } from "./patterns.tsx";
 import { heldParts, pictureWords } from "./words.ts";
 
@@ -28,6 +29,8 @@ interface SharePictureProps {
  * two ends of the leaf answer are the edges of the hatched zone.
  */
 export function SharePicture({ id, verdict, path }: SharePictureProps): ReactElement {
+  const language = useLanguage();
+  const say = sayIn(language);
   return (
     <svg
       className="share-picture"
@@ -36,8 +39,10 @@ export function SharePicture({ id, verdict, path }: SharePictureProps): ReactEle
       role="img"
       aria-labelledby={`${id}-title ${id}-text`}
     >
-      <title id={`${id}-title`}>{`Free share of ${verdict.name}`}</title>
-      <desc id={`${id}-text`}>{pictureWords(verdict)}</desc>
+      <title id={`${id}-title`}>
+        {say("Free share of {active}", { active: language.phrases.name(verdict.name) })}
+      </title>
+      <desc id={`${id}-text`}>{pictureWords(verdict, language)}</desc>
       <Axis />
       <DryingPath active={verdict.active} path={path} />
       <Bar top={TOP} segments={tankSegments(verdict.inTank)} />

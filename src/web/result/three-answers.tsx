@@ -1,6 +1,7 @@
 import type { ReactElement } from "react";
 import type { Job, Plan } from "../../agronomy/index.ts";
 import { Section } from "../form/section.tsx";
+import { useSay } from "../language/language-context.ts";
 import { ActiveAnswer } from "./active-answer.tsx";
 
 interface ThreeAnswersProps {
@@ -13,9 +14,14 @@ interface ThreeAnswersProps {
 /** What the water does to each active as planned. */
 export function ThreeAnswers({ plan, job, first }: ThreeAnswersProps): ReactElement {
   const planned = plan.programmes.find((programme) => programme.kind === "none");
-  const more = first ? " Ranges and ways out follow in a moment." : "";
+  const say = useSay();
+  const more = first ? ` ${say("Ranges and ways out follow in a moment.")}` : "";
   return (
-    <Section id="section-answers" title="Three answers" lead={`The tank as planned, nothing added.${more}`}>
+    <Section
+      id="section-answers"
+      title="Three answers"
+      lead={`${say("The tank as planned, nothing added.")}${more}`}
+    >
       {plan.actives.map((verdict) => (
         <ActiveAnswer
           key={verdict.active}

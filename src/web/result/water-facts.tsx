@@ -1,27 +1,31 @@
 import type { ReactElement } from "react";
 import type { Plan, SourceUsed } from "../../agronomy/index.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
+import { Text } from "../language/text.tsx";
 import { Evidence, SourceLink } from "./evidence.tsx";
 import { Formula } from "./formula.tsx";
 import { figure } from "./words.ts";
 
 /** The completed water: what was read, what was taken for granted. */
 export function WaterFacts({ water }: { water: Plan["water"] }): ReactElement {
+  const language = useLanguage();
+  const say = sayIn(language);
   return (
     <>
       <dl className="facts">
         <div>
-          <dt>Hardness</dt>
+          <dt>{say("Hardness")}</dt>
           <dd>
-            <span className="figure">{figure(water.hardness_mgPerL_asCaCO3)}</span>{" "}
+            <span className="figure">{figure(water.hardness_mgPerL_asCaCO3, 3, language)}</span>{" "}
             <span className="unit">
               <Formula text="mg/L as CaCO3" />
             </span>
           </dd>
         </div>
         <div>
-          <dt>Alkalinity</dt>
+          <dt>{say("Alkalinity")}</dt>
           <dd>
-            <span className="figure">{figure(water.alkalinity_mgPerL_asCaCO3)}</span>{" "}
+            <span className="figure">{figure(water.alkalinity_mgPerL_asCaCO3, 3, language)}</span>{" "}
             <span className="unit">
               <Formula text="mg/L as CaCO3" />
             </span>
@@ -30,17 +34,17 @@ export function WaterFacts({ water }: { water: Plan["water"] }): ReactElement {
         <div>
           <dt>pH</dt>
           <dd>
-            <span className="figure">{figure(water.pH)}</span>
+            <span className="figure">{figure(water.pH, 3, language)}</span>
           </dd>
         </div>
         <div>
-          <dt>Charge balance</dt>
+          <dt>{say("Charge balance")}</dt>
           <dd>
             {water.chargeBalance_percent === null ? (
-              "not known, too little measured"
+              say("not known, too little measured")
             ) : (
               <>
-                <span className="figure">{figure(water.chargeBalance_percent, 2)}</span>{" "}
+                <span className="figure">{figure(water.chargeBalance_percent, 2, language)}</span>{" "}
                 <span className="unit">%</span>
               </>
             )}
@@ -49,11 +53,11 @@ export function WaterFacts({ water }: { water: Plan["water"] }): ReactElement {
       </dl>
       {water.assumptions.length > 0 && (
         <>
-          <h4>Taken for granted</h4>
+          <h4>{say("Taken for granted")}</h4>
           <ul className="assumptions">
             {water.assumptions.map((a) => (
               <li key={`${a.code} ${a.about}`}>
-                {a.why}{" "}
+                <Text of={a.why} />{" "}
                 <span className="about">
                   <Formula text={a.about} />: {figure(a.value)} {a.unit}, from {figure(a.low)} to{" "}
                   {figure(a.high)}.

@@ -1,8 +1,12 @@
 import { useState } from "react";
 import type { ReactElement } from "react";
 import type { Job, LeafShare, Programme } from "../../agronomy/index.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
+import { Text } from "../language/text.tsx";
 import { Evidence, Rule, SourceLink } from "./evidence.tsx";
-import { costWords, doseWords, inHundred, leastFreeOf, rangeWords, sureWords } from "./words.ts";
+import { ENGLISH } from "../../words/index.ts";
+import type { Language } from "../../words/index.ts";
+import { costWords, doseWords, inHundred, leastFreeOf, placeWords, rangeWords, sureWords } from "./words.ts";
 
 interface WaysOutProps {
   readonly programmes: readonly Programme[];
@@ -20,6 +24,8 @@ const AXIS_STARTS = [0.9, 0.8, 0.6, 0.5, 0.2, 0] as const;
 /** Every way out on one axis, best first; blocked ones after them with the reason. */
 export function WaysOut({ programmes, aim, picked, onPick }: WaysOutProps): ReactElement {
   const [all, setAll] = useState(false);
+  const language = useLanguage();
+  const say = sayIn(language);
   const open = programmes.filter((programme) => !programme.blocked);
   const blocked = programmes.filter((programme) => programme.blocked);
   const shown = open.filter(
@@ -29,12 +35,16 @@ export function WaysOut({ programmes, aim, picked, onPick }: WaysOutProps): Reac
   return (
     <>
       <p>
-        Dot: free share {aim.where}, least-free active. Line through it: 9 cases in 10 that fit what you know.
-        Hatched: its two ends. Dashed line: your aim, {inHundred(aim.freeShare)} in 100.{" "}
+        {say(
+          "Dot: free share {where}, least-free active. Line through it: 9 cases in 10 that fit what you know. Hatched: its two ends. Dashed line: your aim, {share} in 100.",
+          { where: placeWords(aim.where, language), share: inHundred(aim.freeShare, language) },
+        )}{" "}
         <Evidence of="computed" />
       </p>
       <fieldset className="ways">
-        <legend className="visually-hidden">Pick a way out; order, amounts and card follow it</legend>
+        <legend className="visually-hidden">
+          {say("Pick a way out; order, amounts and card follow it")}
+        </legend>
         <WaysAxis from={from} />
         {shown.map((programme) => (
           <Row
@@ -55,16 +65,16 @@ export function WaysOut({ programmes, aim, picked, onPick }: WaysOutProps): Reac
             setAll(true);
           }}
         >
-          Show all {open.length}
+          {say("Show all {count}", { count: open.length })}
         </button>
       )}
       {blocked.length > 0 && (
         <div className="blocked">
-          <h4>Blocked</h4>
+          <h4>{say("Blocked")}</h4>
           <ul className="rules">
             {blocked.map((programme) => (
               <li key={programme.id} className="blocked-way">
-                <strong>{programmeWords(programme)}</strong>
+                <strong>{programmeWords(programme, language)}</strong>
                 <ul className="rules">
                   {programme.reasons.map((rule) => (
                     <Rule key={rule.id} rule={rule} />
@@ -91,13 +101,15 @@ function axisStart(programmes: readonly Programme[], aim: Job["aim"]): number {
 
 /** The scale above the rows. */
 function WaysAxis({ from }: { from: number }): ReactElement {
+  const language = useLanguage();
+  const say = sayIn(language);
   return (
     <div className="way ways-axis" aria-hidden="true">
       <span className="way-picture">
         {[0, 0.5, 1].map((part) => (
           <span key={part}>
-            {inHundred(from + part * (1 - from))}
-            {part === 1 && " in 100 free"}
+            {inHundred(from + part * (1 - from), language)}
+            {part === 1 && ` ${say("in 100 free")}`}
           </span>
         ))}
       </span>
@@ -113,13 +125,18 @@ function Row(props: {
   onPick: (id: string) => void;
 }): ReactElement {
   const { programme, aim, from, picked, onPick } = props;
+  const language = useLanguage();
+  const say = sayIn(language);
   const least = leastFreeOf(programme.actives, aim.where);
   const id = `way-${programme.id}`;
   const aimWords =
-    programme.meetsAim === null ? "aim: not known" : programme.meetsAim ? "meets the aim" : "misses the aim";
-  const several = programme.actives.length > 1 && least !== null ? ` (${least.verdict.name})` : "";
-  const range = least === null ? null : rangeWords(least.share);
-  const sure = sureWords(programme.confidence);
+    programme.meetsAim === null
+      ? say("aim: not known")
+      : say(programme.meetsAim ? "meets the aim" : "misses the aim");
+  const several =
+    programme.actives.length > 1 && least !== null ? ` (${language.phrases.name(least.verdict.name)})` : "";
+  const range = least === null ? null : rangeWords(least.share, language);
+  const sure = sureWords(programme.confidence, language);
   return (
     <div className={`way ${picked ? "way-picked" : ""}`}>
       <label htmlFor={id} className="way-name">
@@ -134,16 +151,18 @@ function Row(props: {
           }}
         />
         <span>
-          <strong>{programmeWords(programme)}</strong>
+          <strong>{programmeWords(programme, language)}</strong>
           <span className="way-words">
-            {least === null ? "free share not known" : `${inHundred(least.free)} in 100 free${several}`}
+            {least === null
+              ? say("free share not known")
+              : `${say("{share} in 100 free", { share: inHundred(least.free, language) })}${several}`}
             {range !== null && `, ${range}`}; {aimWords}
-            {sure !== null && `, sure in ${sure}`}
+            {sure !== null && `, ${say("sure in {sure}", { sure })}`}
           </span>
         </span>
       </label>
       <RowPicture programme={programme} aim={aim} from={from} />
-      <span className="way-cost">{costWords(programme.cost.perHa)}</span>
+      <span className="way-cost">{costWords(programme.cost.perHa, language)}</span>
       <RowMore programme={programme} />
     </div>
   );
@@ -181,11 +200,17 @@ function RowPicture(props: { programme: Programme; aim: Job["aim"]; from: number
 /** What is worth saying about a programme, behind one tap. */
 function RowMore({ programme }: { programme: Programme }): ReactElement | null {
   const { reasons, remarks, publishedRuleDose } = programme;
+  const language = useLanguage();
+  const say = sayIn(language);
   if (reasons.length === 0 && remarks.length === 0 && publishedRuleDose === null) return null;
   return (
     <details className="way-more">
       <summary>
-        More<span className="visually-hidden"> about {programmeWords(programme)}</span>
+        {say("More")}
+        <span className="visually-hidden">
+          {" "}
+          {say("about {way}", { way: programmeWords(programme, language) })}
+        </span>
       </summary>
       <ul className="rules">
         {reasons.map((rule) => (
@@ -194,7 +219,7 @@ function RowMore({ programme }: { programme: Programme }): ReactElement | null {
         {remarks.map((remark) => (
           <li key={remark.code} className="rule">
             <p>
-              {remark.text} <Evidence of={remark.evidence} />{" "}
+              <Text of={remark.text} /> <Evidence of={remark.evidence} />{" "}
               {remark.source !== null && <SourceLink source={remark.source} />}
             </p>
           </li>
@@ -202,7 +227,7 @@ function RowMore({ programme }: { programme: Programme }): ReactElement | null {
         {publishedRuleDose !== null && (
           <li className="rule">
             <p>
-              {publishedRuleDose.text} <Evidence of="published rule" />{" "}
+              <Text of={publishedRuleDose.text} /> <Evidence of="published rule" />{" "}
               <SourceLink source={publishedRuleDose.source} />
             </p>
           </li>
@@ -213,9 +238,10 @@ function RowMore({ programme }: { programme: Programme }): ReactElement | null {
 }
 
 /** A programme in words: what is added and how much, or how much less water. */
-export function programmeWords(programme: Programme): string {
-  const dose = doseWords(programme);
-  return dose === null ? programme.name : `${programme.name}, ${dose}`;
+export function programmeWords(programme: Programme, language: Language = ENGLISH): string {
+  const dose = doseWords(programme, language);
+  const name = language.phrases.name(programme.name);
+  return dose === null ? name : `${name}, ${dose}`;
 }
 
 function endsOf(share: LeafShare | Programme["actives"][number]["inTank"]): readonly number[] {

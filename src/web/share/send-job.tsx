@@ -3,7 +3,7 @@ import type { ReactElement } from "react";
 import { findJob } from "../../records/index.ts";
 import { jobName } from "../jobs/job-content.ts";
 import type { BookView } from "../jobs/use-book.ts";
-import { saveText } from "../result/results.tsx";
+import { saveText } from "../save-text.ts";
 import { jobLink } from "./job-link.ts";
 
 interface SendProps {

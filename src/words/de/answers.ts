@@ -33,4 +33,12 @@ export const ANSWERS: Translated<"answers"> = {
   money: "{perHa} je ha, {perLoad} je Füllung",
   moneySeason: "{perHa} je ha, {perLoad} je Füllung, {perSeason} je Saison",
   heldValue: "Der wie geplant gebundene Wirkstoff ist {money} wert.",
+  ownAcid:
+    "Vom freien Teil trocknen {share} als eigene Säure ein; kein Metall bindet sie. Ob sie dort kristallisiert, wurde nicht gemessen.",
+  jarStart:
+    "Für {volume} L Spritzbrühe. Erst die Hälfte des Wassers, dann dies der Reihe nach, jedes Mal schütteln, dann den Rest. Nach 5 und 30 Minuten ansehen: Flocken, Gel, Schichten oder Wärme heißen nein. Übliche Praxis.",
+  underOneInHundred: "unter 1 von 100",
+  inHundredRange: "{range} von 100",
+  onMud: "{share} am Schlamm des Wassers, in den anderen Zahlen nicht enthalten.",
+  mudIsFull: "Der Schlamm ist dann gesättigt.",
 };

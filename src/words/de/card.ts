@@ -26,6 +26,7 @@ export const CARD: Translated<"card"> = {
   manyLoads: "{count} Füllungen",
   fullLoads: "{loads}: volle Füllung {volume} für {area}.",
   fullAndLastLoads: "{loads}: volle Füllung {volume} für {area}; letzte Füllung {lastVolume} für {lastArea}.",
+  jar: "Zuerst Glasprobe, {volume} L, in dieser Reihenfolge: {amounts}. Jedes Mal schütteln, nach 30 Minuten ansehen.",
   loadsDone: "Erledigt:",
   loadCount: "Füllungen: {count}. Volle Füllung {volume} für {area}.",
   lastLoadLine: "Letzte Füllung {volume} für {area}.",

@@ -32,4 +32,12 @@ export const ANSWERS = {
   money: "{perHa} per ha, {perLoad} per load",
   moneySeason: "{perHa} per ha, {perLoad} per load, {perSeason} a season",
   heldValue: "The active held as planned is worth {money}.",
+  ownAcid:
+    "Of the free part {share} dries to its own acid; no metal holds that. Whether it crystallises there was not measured.",
+  jarStart:
+    "For {volume} L of spray. Half the water first, then these in turn, shaken each time, then the rest. Look after 5 and 30 minutes: flakes, gel, layers or heat mean no. Common practice.",
+  underOneInHundred: "under 1 in 100",
+  inHundredRange: "{range} in 100",
+  onMud: "{share} on the mud of the water, not in the other figures.",
+  mudIsFull: "The mud is full then.",
 } as const;

@@ -25,6 +25,7 @@ export const CARD = {
   manyLoads: "{count} loads",
   fullLoads: "{loads}: full load {volume} for {area}.",
   fullAndLastLoads: "{loads}: full load {volume} for {area}; last load {lastVolume} for {lastArea}.",
+  jar: "Jar test first, {volume} L, in this order: {amounts}. Shake each time; look after 30 minutes.",
   loadsDone: "Loads done:",
   loadCount: "Loads: {count}. Full load {volume} for {area}.",
   lastLoadLine: "Last load {volume} for {area}.",

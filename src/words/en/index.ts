@@ -1,15 +1,21 @@
 import type { Area } from "../message.ts";
 import { ANSWERS } from "./answers.ts";
 import { CARD } from "./card.ts";
+import { CERTAINTY } from "./certainty.ts";
 import { EVIDENCE } from "./evidence.ts";
 import { FIGURES } from "./figures.ts";
+import { ISSUES } from "./issues.ts";
+import { PLAN } from "./plan.ts";
 
 /** All messages in English, by area. They are the measure for the other languages. */
 export const ENGLISH_TEXTS = {
   answers: ANSWERS,
   card: CARD,
+  certainty: CERTAINTY,
   evidence: EVIDENCE,
   figures: FIGURES,
+  issues: ISSUES,
+  plan: PLAN,
 } as const;
 
 type Texts = typeof ENGLISH_TEXTS;

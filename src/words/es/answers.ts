@@ -33,4 +33,12 @@ export const ANSWERS: Translated<"answers"> = {
   money: "{perHa} por ha, {perLoad} por carga",
   moneySeason: "{perHa} por ha, {perLoad} por carga, {perSeason} por temporada",
   heldValue: "La materia activa retenida tal como se planeó vale {money}.",
+  ownAcid:
+    "De la parte libre, {share} se seca como su propio ácido; ningún metal lo retiene. No se midió si cristaliza ahí.",
+  jarStart:
+    "Para {volume} L de caldo. Primero la mitad del agua, luego esto por orden, agitando cada vez, luego el resto. Mirar a los 5 y 30 minutos: copos, gel, capas o calor quieren decir no. Práctica habitual.",
+  underOneInHundred: "menos de 1 de cada 100",
+  inHundredRange: "{range} de cada 100",
+  onMud: "{share} en el lodo del agua, no en las otras cifras.",
+  mudIsFull: "El lodo está entonces saturado.",
 };

@@ -27,6 +27,7 @@ export const CARD: Translated<"card"> = {
   fullLoads: "{loads}: carga completa {volume} para {area}.",
   fullAndLastLoads:
     "{loads}: carga completa {volume} para {area}; última carga {lastVolume} para {lastArea}.",
+  jar: "Primero la prueba del frasco, {volume} L, en este orden: {amounts}. Agitar cada vez; mirar a los 30 minutos.",
   loadsDone: "Cargas hechas:",
   loadCount: "Cargas: {count}. Carga completa {volume} para {area}.",
   lastLoadLine: "Última carga {volume} para {area}.",

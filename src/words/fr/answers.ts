@@ -34,4 +34,12 @@ export const ANSWERS: Translated<"answers"> = {
   money: "{perHa} par ha, {perLoad} par cuve",
   moneySeason: "{perHa} par ha, {perLoad} par cuve, {perSeason} par saison",
   heldValue: "La substance active retenue telle que prévu vaut {money}.",
+  ownAcid:
+    "De la part libre, {share} sèchent sous forme d'acide ; aucun métal ne le retient. On n'a pas mesuré s'il y cristallise.",
+  jarStart:
+    "Pour {volume} L de bouillie. D'abord la moitié de l'eau, puis ceci dans l'ordre, en agitant chaque fois, puis le reste. Regarder après 5 et 30 minutes : flocons, gel, couches ou chaleur, c'est non. Pratique courante.",
+  underOneInHundred: "moins de 1 sur 100",
+  inHundredRange: "{range} sur 100",
+  onMud: "{share} sur la boue de l'eau, pas dans les autres chiffres.",
+  mudIsFull: "La boue est alors saturée.",
 };

@@ -27,6 +27,7 @@ export const CARD: Translated<"card"> = {
   fullLoads: "{loads} : cuve pleine {volume} pour {area}.",
   fullAndLastLoads:
     "{loads} : cuve pleine {volume} pour {area} ; dernière cuve {lastVolume} pour {lastArea}.",
+  jar: "D’abord l’essai en bocal, {volume} L, dans cet ordre : {amounts}. Agiter chaque fois ; regarder après 30 minutes.",
   loadsDone: "Cuves faites :",
   loadCount: "Cuves : {count}. Cuve pleine {volume} pour {area}.",
   lastLoadLine: "Dernière cuve {volume} pour {area}.",

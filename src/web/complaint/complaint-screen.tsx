@@ -1,0 +1,76 @@
+import { useMemo } from "react";
+import type { ReactElement } from "react";
+import { useEngine } from "../engine/use-engine.ts";
+import { FormContext } from "../form/form-context.ts";
+import { MixGroup } from "../form/mix-group.tsx";
+import { SiteGroup } from "../form/site-group.tsx";
+import { SprayGroup } from "../form/spray-group.tsx";
+import { Waiting } from "../form/waiting.tsx";
+import { WaterGroup } from "../form/water-group.tsx";
+import type { Draft } from "../job/draft.ts";
+import { CausesGroup } from "./causes-group.tsx";
+import { ComplaintAnswerView } from "./complaint-answer.tsx";
+import { recordOf } from "./complaint-draft.ts";
+import { ComplaintToolbar } from "./complaint-toolbar.tsx";
+import { SeenGroup } from "./seen-group.tsx";
+import { useComplaint } from "./use-complaint.ts";
+import { UsedGroup } from "./used-group.tsx";
+
+const words = {
+  know: "What is on record",
+  follows: "What the water could have taken",
+  skip: "Skip to what follows",
+};
+
+/** The screen of a complaint: an application that failed, and what its water could have taken of the dose. */
+export function ComplaintScreen({ openJob }: { openJob: Draft }): ReactElement {
+  const { state, dispatch, dispatchJob } = useComplaint(openJob);
+  const { draft } = state;
+  const document = useMemo(() => recordOf(draft), [draft]);
+  const engine = useEngine("complaint", document, "complaint");
+  const { catalogue, issues, readSheet } = engine;
+  const form = useMemo(
+    () => ({ draft: draft.job, dispatch: dispatchJob, catalogue, issues, readSheet }),
+    [draft.job, dispatchJob, catalogue, issues, readSheet],
+  );
+  const stateWord = engine.failed
+    ? "failed"
+    : engine.blocked
+      ? "blocked"
+      : engine.waiting
+        ? "working"
+        : "done";
+  return (
+    <div className="page">
+      <a className="skip" href="#complaint-follows">
+        {words.skip}
+      </a>
+      <ComplaintToolbar
+        state={state}
+        dispatch={dispatch}
+        openJob={openJob}
+        document={document}
+        answered={engine.answer}
+      />
+      <FormContext value={form}>
+        <main className="columns">
+          <div className="know">
+            <h2>{words.know}</h2>
+            <WaterGroup others={false} />
+            <SprayGroup />
+            <MixGroup />
+            <UsedGroup used={draft.used} dispatch={dispatch} />
+            <SeenGroup seen={draft.seen} dispatch={dispatch} />
+            <SiteGroup />
+            <CausesGroup causes={draft.causes} dispatch={dispatch} />
+          </div>
+          <div className="follows" id="complaint-follows" tabIndex={-1} data-complaint={stateWord}>
+            <h2>{words.follows}</h2>
+            <Waiting answer={engine} hasAnswer={engine.answer !== null} draft={draft.job} />
+            {engine.answer !== null && <ComplaintAnswerView answered={engine.answer} />}
+          </div>
+        </main>
+      </FormContext>
+    </div>
+  );
+}

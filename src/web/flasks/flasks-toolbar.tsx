@@ -1,0 +1,88 @@
+import { useRef } from "react";
+import type { ReactElement } from "react";
+import { saveText } from "../save-text.ts";
+import { DEMOS } from "./demos.ts";
+import type { JobDocument } from "../job/to-document.ts";
+import type { FlasksView } from "./use-flasks.ts";
+
+/** Largest file opened [bytes]: the same limit as on the command line. */
+const MOST_BYTES = 1_000_000;
+
+interface FlasksToolbarProps {
+  readonly text: string;
+  readonly onPick: (text: string) => void;
+  readonly onProblem: (words: string) => void;
+  readonly large: boolean;
+  readonly onLarge: (large: boolean) => void;
+  readonly flasks: FlasksView;
+  readonly job: JobDocument;
+}
+
+/** The head of the screen: which demonstration, how large, and the script to print. */
+export function FlasksToolbar(props: FlasksToolbarProps): ReactElement {
+  const { text, onPick, onProblem, large, onLarge, flasks, job } = props;
+  const file = useRef<HTMLInputElement>(null);
+  const open = async (chosen: File): Promise<void> => {
+    if (chosen.size > MOST_BYTES) onProblem(`${chosen.name} is too large for a demonstration.`);
+    else onPick(await chosen.text());
+  };
+  return (
+    <header className="toolbar">
+      <h1 tabIndex={-1}>Flasks</h1>
+      <p className="about">A demonstration, computed before it is mixed.</p>
+      <div className="tools">
+        <a href="#plan">Back to the spray plan</a>
+        <label className="tool-select">
+          <span>Demonstration</span>
+          <select
+            value={text}
+            onChange={(event) => {
+              onPick(event.target.value);
+            }}
+          >
+            {DEMOS.map((demo) => (
+              <option key={demo.name} value={demo.text}>
+                {demo.name}
+              </option>
+            ))}
+            {DEMOS.every((demo) => demo.text !== text) && <option value={text}>own file</option>}
+          </select>
+        </label>
+        <button type="button" onClick={() => file.current?.click()}>
+          Open file
+        </button>
+        <input
+          ref={file}
+          type="file"
+          hidden
+          accept=".yaml,.yml,.json"
+          onChange={(event) => {
+            const chosen = event.target.files?.[0];
+            if (chosen !== undefined) void open(chosen);
+            event.target.value = "";
+          }}
+        />
+        <button
+          type="button"
+          aria-pressed={large}
+          onClick={() => {
+            onLarge(!large);
+          }}
+        >
+          Large, for a projector
+        </button>
+        <button
+          type="button"
+          disabled={flasks.view === null}
+          onClick={() => {
+            flasks.script(job, (page) => {
+              if (page !== null) saveText("flasks.html", page, "text/html");
+            });
+          }}
+        >
+          Save the script to print
+        </button>
+      </div>
+    </header>
+  );
+}

@@ -1,0 +1,36 @@
+import type { FlaskShow, FlaskShown } from "../../agronomy/index.ts";
+import {
+  estimatesInWords,
+  flasksDrawing,
+  lookInWords,
+  orderInWords,
+  sharesInWords,
+  stateAt,
+} from "../../report/index.ts";
+import type { FlaskStepView, ShowView } from "./messages.ts";
+
+/** A demonstration as the screen shows it: every step drawn and in words, so that the screen needs no engine. */
+export function showView(show: FlaskShow): ShowView {
+  const most = Math.max(...show.flasks.map(({ steps }) => steps.length));
+  return {
+    show,
+    steps: Array.from({ length: most + 1 }, (_, step) => ({
+      drawing: flasksDrawing(show, { step, id: "screen" }).html,
+      flasks: show.flasks.map((flask) => stepView(flask, step)),
+    })),
+    order: orderInWords(show),
+    estimates: estimatesInWords(show),
+  };
+}
+
+function stepView(flask: FlaskShown, step: number): FlaskStepView {
+  const state = stateAt(flask, step);
+  return {
+    flask: flask.name,
+    added: step > flask.steps.length ? null : state.added,
+    look: lookInWords(state),
+    say: state.say,
+    held: Object.entries(state.heldBy).map(([metal, shares]) => `${metal}: ${sharesInWords(shares)}`),
+    remarks: state.remarks.map(({ text }) => text),
+  };
+}

@@ -1,0 +1,60 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+
+/** A way the page can be looked at. */
+export interface Look {
+  readonly name: string;
+  readonly set: (page: Page) => Promise<void>;
+}
+
+/** Every look of the page: as it comes, dark, with the system's own colours, and with more contrast. */
+export const LOOKS: readonly Look[] = [
+  { name: "light", set: (page) => page.emulateMedia({ colorScheme: "light", forcedColors: "none" }) },
+  { name: "dark", set: (page) => page.emulateMedia({ colorScheme: "dark" }) },
+  { name: "forced colours", set: (page) => page.emulateMedia({ forcedColors: "active" }) },
+  {
+    name: "more contrast",
+    set: (page) => page.emulateMedia({ colorScheme: "light", forcedColors: "none", contrast: "more" }),
+  },
+];
+
+/** What axe finds wrong with a page as it stands, A and AA. */
+export async function violationsOf(page: Page): Promise<readonly string[]> {
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"])
+    .analyze();
+  return violations.map(
+    ({ id, nodes }) =>
+      `${id}: ${nodes
+        .map(({ target }) => String(target))
+        .slice(0, 4)
+        .join(" | ")}`,
+  );
+}
+
+/** Controls smaller than a gloved finger needs, in words. */
+export function smallControls(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll("button, select, summary, input, textarea, label:has(input)")]
+      .filter(
+        (one) => one.checkVisibility() && !one.matches("[type=radio], [type=checkbox], .visually-hidden"),
+      )
+      .filter((one) => {
+        const { width, height } = one.getBoundingClientRect();
+        return width < 47.5 || height < 47.5;
+      })
+      .map((one) => `${one.tagName} ${one.textContent ?? ""}`),
+  );
+}
+
+/** Opens everything that is folded away. */
+export function unfold(page: Page, within = "body"): Promise<void> {
+  return page.evaluate((place) => {
+    for (const fold of document.querySelectorAll(`${place} details`)) fold.setAttribute("open", "");
+  }, within);
+}
+
+/** By how much the page is wider than its window [px]; none where nothing scrolls sideways. */
+export function overhang(page: Page): Promise<number> {
+  return page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+}
