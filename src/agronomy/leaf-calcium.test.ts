@@ -48,8 +48,8 @@ describe("calcium of the leaf", () => {
   const leafy = planOf({ "leaf calcium": "50 mg/m2", coverage: "20 %" }, 60);
 
   test("is on the leaf and not in the tank", () => {
-    expect(leafy.actives[0]!.inTank.heldBy).toEqual(clean.actives[0]!.inTank.heldBy);
-    expect(leafy.tank.pH).toBe(clean.tank.pH);
+    expect(leafy.actives[0]!.inTank.free).toBeCloseTo(clean.actives[0]!.inTank.free!, 9);
+    expect(leafy.tank.pH).toBeCloseTo(clean.tank.pH, 9);
     const held = (plan: Plan): number => plan.actives[0]!.onLeaf.heldBy["calcium"] ?? 0;
     expect(held(leafy)).toBeGreaterThan(held(clean) + 0.01);
     // 50 mg/m2 on a fifth of the leaf under 10 mL/m2 of spray: 1 g/L, 25 mmol/L, beside 21 mmol/L of glyphosate.
