@@ -85,6 +85,7 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
               first={engine.first}
               picked={picked}
               onPick={setPickedId}
+              askAbout={engine.askAbout}
               sampleNote={draft.origin === "sample" ? <SampleNote /> : null}
             />
           )}
