@@ -53,7 +53,8 @@ describe("calcium of the leaf", () => {
     const held = (plan: Plan): number => plan.actives[0]!.onLeaf.heldBy["calcium"] ?? 0;
     expect(held(leafy)).toBeGreaterThan(held(clean) + 0.01);
     // 50 mg/m2 on a fifth of the leaf under 10 mL/m2 of spray: 1 g/L, 25 mmol/L, beside 21 mmol/L of glyphosate.
-    const remark = leafy.programmes[0]!.remarks.find(({ code }) => code === "leaf-calcium");
+    const planned = leafy.programmes.find(({ kind }) => kind === "none")!;
+    const remark = planned.remarks.find(({ code }) => code === "leaf-calcium");
     expect(remark?.text).toContain("25 mmol");
   });
 
