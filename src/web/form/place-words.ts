@@ -9,6 +9,8 @@ const SPRAY: Readonly<Record<string, string>> = {
   area: "Area",
   temperature: "Water temperature",
   humidity: "Humidity",
+  "leaf calcium": "Calcium on the leaf",
+  coverage: "Leaf the spray covers",
   "holding time": "Time in the tank",
   jar: "Jar",
   "season area": "Area of a season",

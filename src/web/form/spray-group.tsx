@@ -1,4 +1,5 @@
 import type { ReactElement } from "react";
+import type { Dimension } from "../../units/index.ts";
 import type { Draft } from "../job/draft.ts";
 import { SelectField, YES_NO } from "./fields.tsx";
 import { useForm } from "./form-context.ts";
@@ -23,7 +24,7 @@ interface SprayQuestion {
   /** Name in the document. */
   readonly name: string;
   readonly units: readonly string[];
-  readonly dimension: "volume per area" | "volume" | "area" | "temperature" | "share" | "time" | "flow";
+  readonly dimension: Exclude<Dimension, "price">;
   readonly hint?: string;
   readonly signed?: boolean;
 }
@@ -84,6 +85,22 @@ const FURTHER: readonly SprayQuestion[] = [
     dimension: "share",
     units: ["%"],
     hint: "Blank: 80 %.",
+  },
+  {
+    key: "leafCalcium",
+    label: "Calcium on the leaf",
+    name: "leaf calcium",
+    dimension: "solid rate",
+    units: ["mg/m2"],
+    hint: "What drops take up from the leaf surface. Blank: none counted.",
+  },
+  {
+    key: "coverage",
+    label: "Leaf the spray covers",
+    name: "coverage",
+    dimension: "share",
+    units: ["%"],
+    hint: "Needed with calcium on the leaf.",
   },
   {
     key: "output",

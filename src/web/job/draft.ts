@@ -46,6 +46,8 @@ export interface Draft {
     readonly area: Typed;
     readonly temperature: Typed;
     readonly humidity: Typed;
+    readonly leafCalcium: Typed;
+    readonly coverage: Typed;
     readonly holdingTime: Typed;
     readonly jar: Typed;
     readonly seasonArea: Typed;
@@ -136,6 +138,8 @@ export function blankDraft(): Draft {
       area: blank("ha"),
       temperature: blank("°C"),
       humidity: blank("%"),
+      leafCalcium: blank("mg/m2"),
+      coverage: blank("%"),
       holdingTime: blank("h"),
       jar: blank("L"),
       seasonArea: blank("ha"),

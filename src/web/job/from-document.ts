@@ -72,6 +72,8 @@ function sprayOf(spray: Taker): Draft["spray"] {
     area: spray.quantity("area", usual.area.unit),
     temperature: spray.quantity("temperature", usual.temperature.unit),
     humidity: spray.quantity("humidity", usual.humidity.unit),
+    leafCalcium: spray.quantity("leaf calcium", usual.leafCalcium.unit),
+    coverage: spray.quantity("coverage", usual.coverage.unit),
     holdingTime: spray.quantity("holding time", usual.holdingTime.unit),
     jar: spray.quantity("jar", usual.jar.unit),
     seasonArea: spray.quantity("season area", usual.seasonArea.unit),

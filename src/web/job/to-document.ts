@@ -50,6 +50,8 @@ function sprayOf(spray: Draft["spray"]): JobDocument {
       area: quantityText(spray.area),
       temperature: quantityText(spray.temperature),
       humidity: quantityText(spray.humidity),
+      "leaf calcium": quantityText(spray.leafCalcium),
+      coverage: quantityText(spray.coverage),
       "holding time": quantityText(spray.holdingTime),
       jar: quantityText(spray.jar),
       "season area": quantityText(spray.seasonArea),
