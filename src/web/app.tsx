@@ -94,6 +94,7 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
                 first={engine.first}
                 picked={picked}
                 onPick={setPickedId}
+                askAbout={engine.askAbout}
                 sampleNote={draft.origin === "sample" ? <SampleNote /> : null}
               />
             )}

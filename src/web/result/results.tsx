@@ -2,6 +2,7 @@ import { useMemo } from "react";
 import type { ReactElement, ReactNode } from "react";
 import type { Plan, Programme } from "../../agronomy/index.ts";
 import type { FirstAnswer, Planned } from "../engine/messages.ts";
+import type { EngineView } from "../engine/use-engine.ts";
 import { Section } from "../form/section.tsx";
 import { saveText } from "../save-text.ts";
 import { sayIn, useLanguage } from "../language/language-context.ts";
@@ -11,6 +12,7 @@ import { AnswerLine } from "./answer-line.tsx";
 import { Certainty } from "./certainty.tsx";
 import { CostPicture } from "./cost-picture.tsx";
 import { Cautions, Jar, LoadTable, Order } from "./filling.tsx";
+import { ReportSection } from "./report-section.tsx";
 import { shortCitation, SourcesContext } from "./sources-context.ts";
 import { KnownActives } from "./known-actives.tsx";
 import { MoneyFacts } from "./money-facts.tsx";
@@ -19,6 +21,7 @@ import { fillingSums, hardnessSum } from "./sums.ts";
 import { Sources, WaterFacts } from "./water-facts.tsx";
 import { ThreeAnswers } from "./three-answers.tsx";
 import { programmeWords, WaysOut } from "./ways-out.tsx";
+import { WorkingsPanel } from "./workings-panel.tsx";
 
 export { ThreeAnswers } from "./three-answers.tsx";
 
@@ -28,11 +31,19 @@ interface ResultsProps {
   readonly first: FirstAnswer | null;
   readonly picked: Programme;
   readonly onPick: (id: string) => void;
+  readonly askAbout: EngineView<"plan">["askAbout"];
   readonly sampleNote: ReactNode;
 }
 
 /** Everything that follows from the job. */
-export function Results({ planned, first, picked, onPick, sampleNote }: ResultsProps): ReactElement {
+export function Results({
+  planned,
+  first,
+  picked,
+  onPick,
+  askAbout,
+  sampleNote,
+}: ResultsProps): ReactElement {
   const { plan, job } = planned;
   const { aim } = job;
   const language = useLanguage();
@@ -61,6 +72,7 @@ export function Results({ planned, first, picked, onPick, sampleNote }: ResultsP
         )}
         <WaysOut programmes={plan.programmes} aim={aim} picked={picked.id} onPick={onPick} />
         <CostPicture programmes={plan.programmes} aim={aim} picked={picked.id} />
+        <WorkingsPanel plan={planned.id} programme={picked} askAbout={askAbout} />
         {picked.kind !== "none" && (
           <details className="with-picked">
             <summary>{say("The three answers with {way}", { way: pickedWords })}</summary>
@@ -97,6 +109,7 @@ export function Results({ planned, first, picked, onPick, sampleNote }: ResultsP
         <Jar jar={jar} jarVolume_L={picked.filling.jarVolume_L} />
       </Section>
       <CardSection card={planned.cards[picked.id] ?? null} />
+      <ReportSection plan={planned.id} programme={picked} askAbout={askAbout} />
       <Section id="section-water-facts" title="The water, checked">
         <WaterFacts water={plan.water} />
         <SumList summary="How the hardness was worked out" sums={[hardnessSum(plan)]} />

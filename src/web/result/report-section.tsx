@@ -1,0 +1,62 @@
+import type { ReactElement } from "react";
+import type { Programme } from "../../agronomy/index.ts";
+import type { EngineView } from "../engine/use-engine.ts";
+import { Section } from "../form/section.tsx";
+import { saveText } from "../save-text.ts";
+
+const words = {
+  title: "Report for the grower",
+  lead: "A page of plain words, then the reasoning, then the sources.",
+  print: "Print the report",
+  save: "Save the report (HTML)",
+} as const;
+
+interface ReportSectionProps {
+  readonly plan: number;
+  readonly programme: Programme;
+  readonly askAbout: EngineView<"plan">["askAbout"];
+}
+
+/** The report on the picked way, to print or to save as one file. */
+export function ReportSection({ plan, programme, askAbout }: ReportSectionProps): ReactElement {
+  const withReport = async (use: (page: string) => void): Promise<void> => {
+    const reply = await askAbout({ plan, programme: programme.id, what: "report" });
+    if (reply !== null) use(reply.report);
+  };
+  return (
+    <Section id="section-report" title={words.title} lead={words.lead}>
+      <div className="asks">
+        <button type="button" onClick={() => void withReport(printPage)}>
+          {words.print}
+        </button>
+        <button
+          type="button"
+          className="quiet"
+          onClick={() =>
+            void withReport((page) => {
+              saveText("report.html", page, "text/html");
+            })
+          }
+        >
+          {words.save}
+        </button>
+      </div>
+    </Section>
+  );
+}
+
+/** Prints a page by itself, out of a frame that is not seen. */
+function printPage(page: string): void {
+  const frame = document.createElement("iframe");
+  frame.className = "print-frame";
+  frame.title = words.title;
+  frame.setAttribute("aria-hidden", "true");
+  frame.srcdoc = page;
+  frame.onload = () => {
+    frame.contentWindow?.addEventListener("afterprint", () => {
+      frame.remove();
+    });
+    frame.contentWindow?.print();
+  };
+  document.body.append(frame);
+}
