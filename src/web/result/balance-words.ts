@@ -24,7 +24,9 @@ export function balanceSum(balance: Balance): Sum {
 /** "10^(10.17 + 1 × −9.42 + 1 × −5.01) ÷ 0.71": how a form follows from its constant. */
 export function formationText({ logK, from, log10Gamma }: BalanceLine): string {
   const signed = (value: number): string => figure(value, 4).replace("-", "−");
-  const parts = from.map(({ times, log10Activity }) => `${signed(times)} × ${signed(log10Activity)}`);
+  const parts = from.map(
+    ({ times, log10Activity }) => `${String(times).replace("-", "−")} × ${signed(log10Activity)}`,
+  );
   const start = logK === null || logK === 0 ? [] : [signed(logK)];
   return `10^(${[...start, ...parts].join(" + ")}) ÷ ${figure(10 ** (log10Gamma ?? 0))}`;
 }

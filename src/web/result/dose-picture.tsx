@@ -36,6 +36,8 @@ const words = {
 /** Free share against dose, with the aim, the label's range and the published rule; its numbers in a table behind. */
 export function DosePicture({ curve, id }: { curve: DoseCurve; id: string }): ReactElement {
   const { points, aim, label, publishedRule_gPerL, dose_gPerL } = curve;
+  // The name of each line stands on its outer side, so that two near lines keep theirs apart.
+  const doseLeft = publishedRule_gPerL !== null && publishedRule_gPerL > dose_gPerL;
   const end = points.at(-1)?.dose_gPerL ?? 1;
   const shares = points.flatMap(({ inTank, onLeaf }) => [inTank ?? 1, onLeaf ?? 1]);
   const least = Math.min(aim.freeShare, ...shares);
@@ -69,9 +71,19 @@ export function DosePicture({ curve, id }: { curve: DoseCurve; id: string }): Re
         <line x1={`${String(LEFT)}%`} x2="100%" y1={y(aim.freeShare)} y2={y(aim.freeShare)} className="aim" />
         <Curve points={points} of={(point) => point.inTank} className="curve curve-tank" x={x} y={y} />
         <Curve points={points} of={(point) => point.onLeaf} className="curve" x={x} y={y} />
-        <Upright at={x(dose_gPerL)} name={words.dose} className="interval" anchor="end" />
+        <Upright
+          at={x(dose_gPerL)}
+          name={words.dose}
+          className="interval"
+          anchor={doseLeft ? "end" : "start"}
+        />
         {publishedRule_gPerL !== null && (
-          <Upright at={x(publishedRule_gPerL)} name={words.rule} className="rule-line" anchor="start" />
+          <Upright
+            at={x(publishedRule_gPerL)}
+            name={words.rule}
+            className="rule-line"
+            anchor={doseLeft ? "start" : "end"}
+          />
         )}
       </svg>
       <figcaption className="about">
