@@ -15,6 +15,8 @@ const SPRAY: Readonly<Record<string, string>> = {
   "dead volume": "Left when it runs dry",
   hopper: "Induction hopper",
   output: "Output of all nozzles",
+  "leaf calcium": "Calcium on the leaf",
+  coverage: "Share of the leaf covered",
   aerated: "Air in the tank",
 };
 const GROUPS: Readonly<Record<string, string>> = {

@@ -23,7 +23,8 @@ interface SprayQuestion {
   /** Name in the document. */
   readonly name: string;
   readonly units: readonly string[];
-  readonly dimension: "volume per area" | "volume" | "area" | "temperature" | "share" | "time" | "flow";
+  readonly dimension:
+    "volume per area" | "volume" | "area" | "temperature" | "share" | "time" | "flow" | "solid rate";
   readonly hint?: string;
   readonly signed?: boolean;
 }
@@ -108,6 +109,22 @@ const FURTHER: readonly SprayQuestion[] = [
     dimension: "volume",
     units: UNITS.volume,
     hint: "Blank: none, or not said.",
+  },
+  {
+    key: "leafCalcium",
+    label: "Calcium on the leaf",
+    name: "leaf calcium",
+    dimension: "solid rate",
+    units: ["mg/m2", "g/m2"],
+    hint: "Blank: none. It needs the coverage.",
+  },
+  {
+    key: "coverage",
+    label: "Share of the leaf the spray covers",
+    name: "coverage",
+    dimension: "share",
+    units: ["%"],
+    hint: "Only for calcium on the leaf.",
   },
   {
     key: "jar",

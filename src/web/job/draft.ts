@@ -52,6 +52,8 @@ export interface Draft {
     readonly deadVolume: Typed;
     readonly hopper: Typed;
     readonly output: Typed;
+    readonly leafCalcium: Typed;
+    readonly coverage: Typed;
     /** "yes", "no" or "" for not said. */
     readonly aerated: string;
     readonly rest: Rest;
@@ -142,6 +144,8 @@ export function blankDraft(): Draft {
       deadVolume: blank("L"),
       hopper: blank("L"),
       output: blank("L/min"),
+      leafCalcium: blank("mg/m2"),
+      coverage: blank("%"),
       aerated: "",
       rest: {},
     },

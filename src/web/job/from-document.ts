@@ -78,6 +78,8 @@ function sprayOf(spray: Taker): Draft["spray"] {
     deadVolume: spray.quantity("dead volume", usual.deadVolume.unit),
     hopper: spray.quantity("hopper", usual.hopper.unit),
     output: spray.quantity("output", usual.output.unit),
+    leafCalcium: spray.quantity("leaf calcium", usual.leafCalcium.unit),
+    coverage: spray.quantity("coverage", usual.coverage.unit),
     aerated: spray.yesNo("aerated"),
     rest: spray.rest(),
   };

@@ -56,6 +56,8 @@ function sprayOf(spray: Draft["spray"]): JobDocument {
       "dead volume": quantityText(spray.deadVolume),
       hopper: quantityText(spray.hopper),
       output: quantityText(spray.output),
+      "leaf calcium": quantityText(spray.leafCalcium),
+      coverage: quantityText(spray.coverage),
       aerated: yesOrNo(spray.aerated),
     },
     spray.rest,
