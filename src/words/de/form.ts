@@ -122,4 +122,9 @@ export const FORM: Phrases = {
   "Which conditioners to try": "Welche Wasserkonditionierer geprüft werden",
   "Try every common one": "Jeden gängigen prüfen",
   "Only these": "Nur diese",
+  "A part of the page could not be fetched. Load the page again: what you typed is kept.":
+    "Ein Teil der Seite ließ sich nicht laden. Seite neu laden: Ihre Eingaben bleiben.",
+  "Needed where the report says iron alone.": "Nötig, wenn der Befund nur „Eisen“ sagt.",
+  "Open, with a splashing return: iron(II) then rusts.":
+    "Offen, mit sprudelndem Rücklauf: Eisen(II) rostet dann.",
 };

@@ -122,4 +122,9 @@ export const FORM: Phrases = {
   "Which conditioners to try": "Qué acondicionadores probar",
   "Try every common one": "Probar todos los comunes",
   "Only these": "Solo estos",
+  "A part of the page could not be fetched. Load the page again: what you typed is kept.":
+    "Una parte de la página no se pudo cargar. Vuelva a cargarla: lo escrito queda.",
+  "Needed where the report says iron alone.": "Hace falta si el informe solo dice «hierro».",
+  "Open, with a splashing return: iron(II) then rusts.":
+    "Abierto, con retorno que salpica: el hierro(II) se oxida entonces.",
 };

@@ -122,4 +122,9 @@ export const FORM: Phrases = {
   "Which conditioners to try": "Quels correcteurs essayer",
   "Try every common one": "Essayer tous les courants",
   "Only these": "Seulement ceux-ci",
+  "A part of the page could not be fetched. Load the page again: what you typed is kept.":
+    "Une partie de la page n'a pu être chargée. Rechargez la page : votre saisie reste.",
+  "Needed where the report says iron alone.": "Nécessaire si le bulletin dit seulement « fer ».",
+  "Open, with a splashing return: iron(II) then rusts.":
+    "Ouverte, avec retour éclaboussant : le fer(II) rouille alors.",
 };
