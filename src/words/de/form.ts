@@ -122,14 +122,14 @@ export const FORM: Phrases = {
   "Which conditioners to try": "Welche Wasserkonditionierer geprüft werden",
   "Try every common one": "Jeden gängigen prüfen",
   "Only these": "Nur diese",
+  "A part of the page could not be fetched. Load the page again: what you typed is kept.":
+    "Ein Teil der Seite ließ sich nicht laden. Seite neu laden: Ihre Eingaben bleiben.",
+  "Needed where the report says iron alone.": "Nötig, wenn der Befund nur „Eisen“ sagt.",
+  "Open, with a splashing return: iron(II) then rusts.":
+    "Offen, mit sprudelndem Rücklauf: Eisen(II) rostet dann.",
   "Calcium on the leaf": "Calcium auf dem Blatt",
   "What drops take up from the leaf surface. Blank: none counted.":
     "Was Tropfen von der Blattoberfläche aufnehmen. Leer: keines gerechnet.",
   "Leaf the spray covers": "Benetzter Blattanteil",
   "Needed with calcium on the leaf.": "Nötig bei Calcium auf dem Blatt.",
-  "Needed where the report says iron alone.": "Nötig, wenn der Bericht nur Eisen nennt.",
-  "Open, with a splashing return: iron(II) then rusts.":
-    "Offen, mit plätscherndem Rücklauf: Eisen(II) rostet dann.",
-  "A part of the page could not be fetched. Load the page again: what you typed is kept.":
-    "Ein Teil der Seite war nicht zu laden. Seite neu laden: Eingaben bleiben erhalten.",
 };

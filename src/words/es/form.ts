@@ -122,14 +122,14 @@ export const FORM: Phrases = {
   "Which conditioners to try": "Qué acondicionadores probar",
   "Try every common one": "Probar todos los comunes",
   "Only these": "Solo estos",
+  "A part of the page could not be fetched. Load the page again: what you typed is kept.":
+    "Una parte de la página no se pudo cargar. Vuelva a cargarla: lo escrito queda.",
+  "Needed where the report says iron alone.": "Hace falta si el informe solo dice «hierro».",
+  "Open, with a splashing return: iron(II) then rusts.":
+    "Abierto, con retorno que salpica: el hierro(II) se oxida entonces.",
   "Calcium on the leaf": "Calcio en la hoja",
   "What drops take up from the leaf surface. Blank: none counted.":
     "Lo que las gotas toman de la superficie de la hoja. Vacío: no se cuenta.",
   "Leaf the spray covers": "Parte de la hoja cubierta",
   "Needed with calcium on the leaf.": "Necesario con calcio en la hoja.",
-  "Needed where the report says iron alone.": "Necesario si el informe solo dice hierro.",
-  "Open, with a splashing return: iron(II) then rusts.":
-    "Abierto, con un retorno que salpica: el hierro(II) se oxida.",
-  "A part of the page could not be fetched. Load the page again: what you typed is kept.":
-    "No se pudo cargar una parte de la página. Vuelva a cargarla: lo escrito se conserva.",
 };

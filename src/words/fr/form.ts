@@ -122,14 +122,14 @@ export const FORM: Phrases = {
   "Which conditioners to try": "Quels correcteurs essayer",
   "Try every common one": "Essayer tous les courants",
   "Only these": "Seulement ceux-ci",
+  "A part of the page could not be fetched. Load the page again: what you typed is kept.":
+    "Une partie de la page n'a pu être chargée. Rechargez la page : votre saisie reste.",
+  "Needed where the report says iron alone.": "Nécessaire si le bulletin dit seulement « fer ».",
+  "Open, with a splashing return: iron(II) then rusts.":
+    "Ouverte, avec retour éclaboussant : le fer(II) rouille alors.",
   "Calcium on the leaf": "Calcium sur la feuille",
   "What drops take up from the leaf surface. Blank: none counted.":
     "Ce que les gouttes prennent à la surface de la feuille. Vide : rien de compté.",
   "Leaf the spray covers": "Part de feuille couverte",
   "Needed with calcium on the leaf.": "Nécessaire avec du calcium sur la feuille.",
-  "Needed where the report says iron alone.": "Nécessaire si le rapport ne dit que fer.",
-  "Open, with a splashing return: iron(II) then rusts.":
-    "Ouverte, avec un retour qui éclabousse : le fer(II) rouille.",
-  "A part of the page could not be fetched. Load the page again: what you typed is kept.":
-    "Une partie de la page n’a pu être chargée. Rechargez la page : la saisie est gardée.",
 };
