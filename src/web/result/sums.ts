@@ -69,8 +69,31 @@ export function fillingSums(job: Job, programme: Programme): readonly Sum[] {
       source: null,
     });
   }
+  sums.push(...conditionerSums(programme));
   if (dose !== null && dose_gPerL > 0) sums.push(...doseSums(job, programme, cost.perHa));
   return sums;
+}
+
+/** What of each conditioner goes into a full load. */
+function conditionerSums({ parts, filling }: Programme): readonly Sum[] {
+  const { full } = filling.loads;
+  return parts.flatMap(({ conditioner, name, dose, dose_gPerL }): Sum[] => {
+    const amount = full.amounts.find(({ product }) => product === conditioner);
+    if (amount === undefined) return [];
+    const volume = `${put(full.volume_L)} L`;
+    const bySolid = amount.unit === "kg";
+    return [
+      {
+        what: `${name}, full load`,
+        formula: bySolid ? "dose × volume of the load ÷ grams in a kilogram" : "dose × volume of the load",
+        numbers: bySolid
+          ? `${put(dose_gPerL)} g/L × ${volume} ÷ 1000 g/kg`
+          : `${put(dose.value / 100)} L/L × ${volume}`,
+        result: `${figure(amount.amount)} ${amount.unit}`,
+        source: null,
+      },
+    ];
+  });
 }
 
 function doseSums(job: Job, programme: Programme, perHa: number | null): readonly Sum[] {
