@@ -72,6 +72,12 @@ test("on a phone: large enough, nothing sideways at 320 px, axe in every look, k
 
 test("by keyboard: a conditioner that went in, what was seen, a cause excluded; then an undo", async () => {
   const page = await openComplaint(360, 740);
+  // The choices come with the engine.
+  await page.waitForFunction(
+    () => document.querySelectorAll("#field-seen-pattern option").length > 1,
+    null,
+    LONG,
+  );
   await page.getByRole("button", { name: "Add a conditioner used" }).press("Enter");
   await expect
     .poll(() => page.evaluate(() => document.activeElement?.id), SOON)

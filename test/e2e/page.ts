@@ -33,6 +33,9 @@ export async function setStage(): Promise<Stage> {
       "--no-first-run",
       "--disable-background-networking",
       "--disable-sync",
+      // The words the tests look for are those of British English.
+      "--lang=en-GB",
+      "--accept-lang=en-GB",
     ],
   });
   const visit = async (width: number, height: number): Promise<Page> => {

@@ -34,13 +34,14 @@ export function bookSaver(
     onKeeping("keeping");
     let keeping: Keeping = "kept";
     while (wanted !== inStore && keeping === "kept") {
-      const target = wanted;
+      const target: Book = wanted;
       const change = bookChange(inStore, target);
       const outcome = isEmptyChange(change) ? { ok: true as const } : await store.write(change);
       if (outcome.ok) {
         inStore = target;
         onWritten();
-      } else keeping = outcome.reason;
+        // What was typed while the store refused may have room, or there may be room by now.
+      } else if (wanted === target) keeping = outcome.reason;
     }
     isWriting = false;
     onKeeping(keeping);
