@@ -141,7 +141,7 @@ test("the shopping list, the stocks, the amounts for each flask and the slips ar
   expect(await smallControls(page)).toEqual([]);
   for (const look of LOOKS) {
     await look.set(page);
-    expect(await violationsOf(page), look.name).toEqual([]);
+    expect(await violationsOf(page, ".bench-panel"), look.name).toEqual([]);
   }
   await page.setViewportSize({ width: 320, height: 740 });
   expect(await overhang(page)).toBe(0);

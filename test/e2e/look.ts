@@ -19,12 +19,13 @@ export const LOOKS: readonly Look[] = [
 ];
 
 /**
- * What axe finds wrong with a page as it stands, A and AA. With the system's own colours it reads the page's text fill
+ * What axe finds wrong with a page as it stands, or with a part of it, A and AA. With the system's own colours it reads the page's text fill
  * beside the system's background, a pair that is never shown: contrast is the system's matter there.
  */
-export async function violationsOf(page: Page): Promise<readonly string[]> {
+export async function violationsOf(page: Page, within = "body"): Promise<readonly string[]> {
   const forced = await page.evaluate(() => window.matchMedia("(forced-colors: active)").matches);
   const { violations } = await new AxeBuilder({ page })
+    .include(within)
     .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"])
     .disableRules(forced ? ["color-contrast"] : [])
     .analyze();
