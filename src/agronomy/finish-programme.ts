@@ -8,6 +8,7 @@ import { leafCalciumRemarks } from "./leaf-calcium.ts";
 import { conditionerLabel, fillingOf } from "./filling.ts";
 import { heldValue } from "./held-value.ts";
 import { keepDraft } from "./kept-drafts.ts";
+import { NOT_MET } from "./programmes.ts";
 import type { Draft } from "./programmes.ts";
 import { rulesOnActive, rulesOnProgramme, tankFacts } from "./rule-facts.ts";
 import type { RuleFacts } from "./fact-list.ts";
@@ -56,6 +57,7 @@ export function finishProgramme(draft: Draft, trade: TradeData, effort: Effort):
       : shareMeeting(leastOfDraws(draws, job.aim.where, draft.tank, draft.rateFactors), job.aim.freeShare);
   const reasons = rulesOnProgramme(trade, factsAt(state), mix, volume_LPerHa);
   const parts = draft.conditioners.map(partOf);
+  const meets = confidence === null ? meetsAim(actives, draft) : confidence >= job.aim.confidence;
   const programme: Programme = {
     id: draft.id,
     conditioner: parts.length === 0 ? "none" : parts.map((part) => part.conditioner).join(" + "),
@@ -66,12 +68,12 @@ export function finishProgramme(draft: Draft, trade: TradeData, effort: Effort):
     parts,
     waters: draft.waters,
     waterVolume_LPerHa: volume_LPerHa,
-    meetsAim: confidence === null ? meetsAim(actives, draft) : confidence >= job.aim.confidence,
+    meetsAim: meets,
     confidence,
     blocked: reasons.some((reason) => reason.level === "block"),
     reasons,
     remarks: [
-      ...draft.remarks,
+      ...remarksThatStand(draft, meets),
       ...remarksOn(draft),
       ...leafCalciumRemarks(draft.tank),
       ...airRemarks(state.ferrousIron, state.pH, job.spray.aerated),
@@ -128,6 +130,11 @@ function meetsAim(actives: readonly ActiveVerdict[], draft: Draft): boolean | nu
     return draft.kind === "other form" && draft.setting.mix[i]?.form?.dissociates === false ? [1] : [];
   });
   return shares.length === 0 ? null : shares.every((free) => free >= freeShare);
+}
+
+/** What the search said of a draft, unless the full answer says otherwise: the search goes by first order. */
+function remarksThatStand({ remarks }: Draft, meets: boolean | null): readonly Remark[] {
+  return meets === true ? remarks.filter(({ code }) => code !== NOT_MET) : remarks;
 }
 
 function remarksOn(draft: Draft): readonly Remark[] {

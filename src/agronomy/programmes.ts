@@ -62,6 +62,9 @@ export interface Setting {
   readonly plannedMeets: boolean;
 }
 
+/** Code of the remark that no dose was found to meet the aim. */
+export const NOT_MET = "aim-not-met-at-any-dose";
+
 /** Share of the planned volume the search goes down to when the least volume was not said. */
 const LEAST_VOLUME_SHARE = 0.5;
 const VOLUME_STEP_LPERHA = 5;
@@ -250,7 +253,7 @@ export function conditioned(setting: Setting, candidate: Candidate): Computed<Dr
     dose = roundDoseUp(found.value.dose, most);
     if (found.value.kind === "not met") {
       remarks.push({
-        code: "aim-not-met-at-any-dose",
+        code: NOT_MET,
         text: `No dose up to ${String(roundDoseUp(most, most))} g/L meets the aim${surely(setting)}; this is the best one tried.`,
         evidence: "computed",
         source: record.searchLimit.source,

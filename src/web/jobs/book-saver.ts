@@ -13,6 +13,9 @@ export interface BookSaver {
   isIdle(): boolean;
 }
 
+/** How long [ms] after a refusal the store is asked again: room may have been made elsewhere. */
+const ASK_AGAIN_MS = 4000;
+
 /**
  * @param stored the book that the store holds now
  * @param onKeeping told at each change of how it stands
@@ -29,9 +32,10 @@ export function bookSaver(
   let expected: { readonly book: Book; readonly inStore: Book } | null = null;
   let isWriting = false;
 
-  const run = async (): Promise<void> => {
+  /** @param again after a refusal that is still being told: nothing new is told unless the store takes it */
+  const run = async (again: boolean): Promise<void> => {
     isWriting = true;
-    onKeeping("keeping");
+    if (!again) onKeeping("keeping");
     let keeping: Keeping = "kept";
     while (wanted !== inStore && keeping === "kept") {
       const target: Book = wanted;
@@ -45,13 +49,18 @@ export function bookSaver(
     }
     isWriting = false;
     onKeeping(keeping);
+    if (keeping !== "kept") setTimeout(askAgain, ASK_AGAIN_MS);
+  };
+
+  const askAgain = (): void => {
+    if (!isWriting && wanted !== inStore) void run(true);
   };
 
   return {
     save: (book) => {
       wanted = book;
       if (book === expected?.book) inStore = expected.inStore;
-      if (!isWriting && wanted !== inStore) void run();
+      if (!isWriting && wanted !== inStore) void run(false);
     },
     expect: (book, loaded) => {
       expected = { book, inStore: loaded };
