@@ -1,9 +1,9 @@
 import type { ReactElement } from "react";
-import type { KnownOfActive, Provenance, SorptionKnown, SourceUsed } from "../../agronomy/index.ts";
+import type { KnownOfActive, Provenance, Sorption, SourceUsed } from "../../agronomy/index.ts";
 import { Section } from "../form/section.tsx";
 import { Evidence, SourceLink } from "./evidence.tsx";
 import { Sources } from "./water-facts.tsx";
-import { figure, inHundred } from "./words.ts";
+import { figure } from "./words.ts";
 
 const words = {
   title: "What is known of the actives",
@@ -23,9 +23,8 @@ const words = {
     Kd: (range: string, matrix: string): string => `${range} L per kg (${matrix}).`,
     Koc: (range: string): string => `${range} L per kg of organic carbon in the soil.`,
   },
-  onMud: (range: string): string => `In this water the mud would hold ${range} in 100.`,
-  noSolids: "Give the suspended solids of the water to see what its mud would hold.",
-  noCarbon: "What this mud would hold is not computed: its organic carbon is not known.",
+  mudOfThisWater:
+    "Give the suspended solids or turbidity of the water: what its mud takes then stands with the three answers.",
   restrictions: "Restrictions and cautions in the data",
   noRestrictions: "None in the data. The label may hold more.",
   label: "The label and the law come first.",
@@ -76,7 +75,7 @@ function KnownActive({ known }: { known: KnownOfActive }): ReactElement {
           {one.measure}: {sorptionWords(one)} <Known by={one} />
         </p>
       ))}
-      {sorption.length > 0 && <p className="about">{mudWords(sorption)}</p>}
+      {sorption.length > 0 && <p className="about">{words.mudOfThisWater}</p>}
       <h4>{words.restrictions}</h4>
       {cautions.length === 0 && <p>{words.noRestrictions}</p>}
       <ul className="rules">
@@ -133,19 +132,8 @@ function Known({ by }: { by: Provenance }): ReactElement {
   );
 }
 
-function sorptionWords({ measure, low_LPerKg, high_LPerKg, matrix }: SorptionKnown): string {
+function sorptionWords({ measure, low_LPerKg, high_LPerKg, matrix }: Sorption): string {
   const range =
     low_LPerKg === high_LPerKg ? figure(low_LPerKg) : `${figure(low_LPerKg)} to ${figure(high_LPerKg)}`;
   return measure === "Kd" ? words.perKg.Kd(range, matrix) : words.perKg.Koc(range);
-}
-
-/** What the mud of this water would hold, or what is missing to say it. */
-function mudWords(sorption: readonly SorptionKnown[]): string {
-  const shares = sorption.map(({ onMud }) => onMud).filter((share) => share !== null);
-  if (shares.length > 0) {
-    const low = inHundred(Math.min(...shares.map((share) => share.low)));
-    const high = inHundred(Math.max(...shares.map((share) => share.high)));
-    return words.onMud(low === high ? low : `${low} to ${high}`);
-  }
-  return sorption.some(({ measure }) => measure === "Kd") ? words.noSolids : words.noCarbon;
 }

@@ -132,4 +132,6 @@ export const FORM: Phrases = {
     "Was Tropfen von der Blattoberfläche aufnehmen. Leer: keines gerechnet.",
   "Leaf the spray covers": "Benetzter Blattanteil",
   "Needed with calcium on the leaf.": "Nötig bei Calcium auf dem Blatt.",
+  "What it comes to": "Kosten und Wert",
+  "Report for the grower": "Bericht für den Landwirt",
 };

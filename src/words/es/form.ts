@@ -132,4 +132,6 @@ export const FORM: Phrases = {
     "Lo que las gotas toman de la superficie de la hoja. Vacío: no se cuenta.",
   "Leaf the spray covers": "Parte de la hoja cubierta",
   "Needed with calcium on the leaf.": "Necesario con calcio en la hoja.",
+  "What it comes to": "Costes y valor",
+  "Report for the grower": "Informe para el agricultor",
 };

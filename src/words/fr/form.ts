@@ -132,4 +132,6 @@ export const FORM: Phrases = {
     "Ce que les gouttes prennent à la surface de la feuille. Vide : rien de compté.",
   "Leaf the spray covers": "Part de feuille couverte",
   "Needed with calcium on the leaf.": "Nécessaire avec du calcium sur la feuille.",
+  "What it comes to": "Coûts et valeur",
+  "Report for the grower": "Rapport pour l’agriculteur",
 };
