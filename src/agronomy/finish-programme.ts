@@ -46,6 +46,7 @@ export function finishProgramme(draft: Draft, trade: TradeData, effort: Effort):
     setting.chemistry,
     setting.drawn,
     effort,
+    { where: job.aim.where, freeShare: job.aim.freeShare, rateFactors: draft.rateFactors },
     holdingTimeOf(job.spray, volume_LPerHa),
     (active, state) => rulesOnActive(trade, factsAt(state), active, volume_LPerHa),
   );

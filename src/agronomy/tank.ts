@@ -49,11 +49,11 @@ export interface Tank {
 }
 
 /** A component that is a smaller part than this of the least active holds no share of any that could be told. */
-const TRACE = 1e-4;
+export const TRACE_OF_LEAST = 1e-4;
 
 /** A tank without its traces: the same answer to 0.01 %, for a search that solves it many times. */
 export function withoutTraces(tank: Tank): Tank {
-  const least = TRACE * Math.min(...tank.actives.map((active) => active.concentration_molPerL));
+  const least = TRACE_OF_LEAST * Math.min(...tank.actives.map((active) => active.concentration_molPerL));
   const own = new Set(tank.actives.map(({ component }) => component));
   const kept = Object.entries(tank.totals_molPerL).filter(([name, total]) => total >= least || own.has(name));
   return { ...tank, totals_molPerL: Object.fromEntries(kept) };

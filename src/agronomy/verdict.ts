@@ -1,6 +1,6 @@
 import { drawProgramme } from "./bands/programme-draws.ts";
 import type { Effort } from "./bands/calibrate.ts";
-import type { DrawSetting, ProgrammeDraws } from "./bands/programme-draws.ts";
+import type { DrawnAim, DrawSetting, ProgrammeDraws } from "./bands/programme-draws.ts";
 import { RATE_FACTOR } from "./bands/model-uncertainty.ts";
 import { leafShare, tankShare } from "./active-shares.ts";
 import { bindingWhy, computedComponents } from "./binding-known.ts";
@@ -48,12 +48,14 @@ export interface TankVerdict {
  *
  * @param drawn draws to give each answer its range; null for central answers only
  * @param effort that goes into the ranges
+ * @param aim what they are held against
  */
 export function judgeTank(
   tank: Tank,
   chemistry: Chemistry,
   drawn: DrawSetting | null,
   effort: Effort,
+  aim: DrawnAim,
   holdingTime_h: number | null,
   rulesFor: (active: TankActive, state: TankState) => readonly RuleVerdict[],
 ): Computed<TankVerdict> {
@@ -67,7 +69,7 @@ export function judgeTank(
   let draws: ProgrammeDraws | null = null;
   if (drawn !== null && components.length > 0) {
     const central = { answer: solved.value, paths };
-    const carried = drawProgramme(tank, central, components, drawn, chemistry, effort);
+    const carried = drawProgramme(tank, central, components, drawn, chemistry, effort, aim);
     if (!carried.ok) return carried;
     draws = carried.value;
   }

@@ -53,6 +53,10 @@ function pairOf(setting: Setting, sulfate: Single, partner: Single): Computed<Dr
   const none = { ok: true, value: null } as const;
   const base = lowestUsual(sulfate.candidate);
   if (base === null) return none;
+  const prices = [partner.candidate.choice?.price ?? null, sulfate.candidate.choice?.price ?? null];
+  const enough = [sulfate, partner].filter(({ programme }) => programme.meetsAim === true);
+  // Where one alone is enough, the pair has to cost less: without prices that is not known, and no search tells it.
+  if (enough.length > 0 && prices.includes(null)) return none;
   const { least, most } = doseLimits(partner.candidate);
   const { record, formId } = partner.candidate;
   const at = (dose_gPerL: number): readonly DosedConditioner[] => [{ record, formId, dose_gPerL }, base];
@@ -65,7 +69,6 @@ function pairOf(setting: Setting, sulfate: Single, partner: Single): Computed<Dr
   const found = searchDose(setting, at, aim, { least, most });
   if (!found.ok) return found;
   if (found.value.kind !== "met") return none;
-  const prices = [partner.candidate.choice?.price ?? null, sulfate.candidate.choice?.price ?? null];
   const draftAt = (dose: number): Draft => {
     const conditioners = at(dose);
     return draftOf(setting, {
@@ -86,7 +89,7 @@ function pairOf(setting: Setting, sulfate: Single, partner: Single): Computed<Dr
     });
   };
   const draft = draftAt(roundDoseUp(found.value.dose, most));
-  return beats(draft, sulfate, partner) ? { ok: true, value: draft } : none;
+  return beats(draft, enough) ? { ok: true, value: draft } : none;
 }
 
 /** Ammonium sulfate at the lowest usual dose, within the label's limits; null when no usual dose is known. */
@@ -99,8 +102,8 @@ function lowestUsual(candidate: Candidate): DosedConditioner | null {
   return { record, formId, dose_gPerL: Math.min(most, Math.max(least, roundDoseUp(usual / assay))) };
 }
 
-function beats(pair: Draft, ...singles: readonly Single[]): boolean {
-  const enough = singles.filter(({ programme }) => programme.meetsAim === true);
+/** Whether a pair that meets the aim is needed, or costs less than each of those that are enough alone. */
+function beats(pair: Draft, enough: readonly Single[]): boolean {
   if (enough.length === 0) return true;
   const cost = costOf(pair).perHa;
   return cost !== null && enough.every(({ programme }) => cost < (programme.cost.perHa ?? -Infinity));

@@ -14,14 +14,15 @@ const ABOVE_ONE = [
   0.000000000237816,
 ];
 
-/** J of Pitzer's electrostatic mixing and its derivative. */
+/** J of Pitzer's electrostatic mixing and its derivatives. */
 export interface MixingIntegral {
   value: number;
   derivative: number;
+  second: number;
 }
 
 /**
- * Pitzer's J(x) = x/4 − 1 + (1/x) ∫₀^∞ [1 − exp(−(x/y) e^{−y})] y² dy [1] and dJ/dx, into `out`.
+ * Pitzer's J(x) = x/4 − 1 + (1/x) ∫₀^∞ [1 − exp(−(x/y) e^{−y})] y² dy [1], dJ/dx and d²J/dx², into `out`.
  *
  * @param x 6 z_i z_j A_φ √I, positive
  * @source Harvie (1981) PhD thesis, University of California, San Diego, Appendix B (coefficients from memory; the
@@ -32,13 +33,18 @@ export function mixingIntegral(x: number, out: MixingIntegral): void {
   const power = small ? Math.pow(x, 0.2) : Math.pow(x, -0.1);
   const z = small ? 4 * power - 2 : (40 / 9) * power - 22 / 9;
   const slope = small ? (0.8 * power) / x : ((-4 / 9) * power) / x;
+  const curvature = ((small ? -0.8 : -1.1) * slope) / x;
   const a = small ? BELOW_ONE : ABOVE_ONE;
+  // The series, and its derivatives by z, by Clenshaw's recurrence.
   let b0 = 0;
   let b1 = 0;
   let b2 = 0;
   let d0 = 0;
   let d1 = 0;
   let d2 = 0;
+  let e0 = 0;
+  let e1 = 0;
+  let e2 = 0;
   for (let k = a.length - 1; k >= 0; k--) {
     b2 = b1;
     b1 = b0;
@@ -46,46 +52,11 @@ export function mixingIntegral(x: number, out: MixingIntegral): void {
     d2 = d1;
     d1 = d0;
     d0 = b1 + z * d1 - d2;
+    e2 = e1;
+    e1 = e0;
+    e0 = 2 * d1 + z * e1 - e2;
   }
   out.value = x / 4 - 1 + 0.5 * (b0 - b2);
   out.derivative = 0.25 + 0.5 * slope * (d0 - d2);
-}
-
-const scratch: MixingIntegral = { value: 0, derivative: 0 };
-
-/** The electrostatic part of the mixing of two ions of unlike charge and like sign, and its derivative by I. */
-export interface ElectrostaticMixing {
-  /** E-theta [kg/mol]. */
-  value: number;
-  /** Derivative of E-theta by the ionic strength [kg²/mol²]. */
-  slope: number;
-}
-
-/**
- * Electrostatic mixing term E-theta of ions of charge numbers `p` and `q` (their sizes), into `out`.
- *
- * @param Aphi Debye–Hückel slope of the osmotic coefficient [(kg/mol)^½]
- * @param I ionic strength [mol/kg], positive
- * @source Pitzer (1975) J. Solution Chem. 4:249–265
- */
-export function electrostaticMixing(
-  p: number,
-  q: number,
-  Aphi: number,
-  I: number,
-  out: ElectrostaticMixing,
-): void {
-  const base = 6 * Aphi * Math.sqrt(I);
-  let value = 0;
-  let slope = 0;
-  const add = (x: number, weight: number): void => {
-    mixingIntegral(x, scratch);
-    value += weight * scratch.value;
-    slope += weight * x * scratch.derivative;
-  };
-  add(base * p * q, 1);
-  add(base * p * p, -0.5);
-  add(base * q * q, -0.5);
-  out.value = ((p * q) / (4 * I)) * value;
-  out.slope = -out.value / I + ((p * q) / (8 * I * I)) * slope;
+  out.second = 0.5 * (slope * slope * (e0 - e2) + curvature * (d0 - d2));
 }

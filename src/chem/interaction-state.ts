@@ -24,6 +24,8 @@ export interface InteractionState {
   readonly activeRow: Int32Array;
   readonly offsets: Float64Array;
   readonly half: Float64Array;
+  /** Coefficient times c / √c of the basis member, by entry of the working basis. */
+  readonly entryFactor: Float64Array;
 }
 
 /** Lays out the scratch memory for a number of right-hand sides. */
@@ -50,6 +52,7 @@ export function createInteractionState(
     activeRow: new Int32Array(species),
     offsets: new Float64Array(species * columns),
     half: new Float64Array(components),
+    entryFactor: new Float64Array(species * components),
   };
 }
 

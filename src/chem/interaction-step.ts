@@ -132,7 +132,7 @@ function solveActiveRows(
 /** Vᵀ C U over the free unknowns, scaled by √c of the basis members on both sides as in `factorBalances`. */
 function balanceMatrix(w: Workspace, s: InteractionState, uses: number, columns: number): void {
   const { n, free, freeOf, vStart, vIndex, vValue, lnC, y } = w;
-  const { outer, responses, activeRow, used, half } = s;
+  const { outer, responses, activeRow, used, half, entryFactor } = s;
   outer.fill(0, 0, free * free);
   for (let i = 0; i < n; i++) {
     const from = vStart[i]!;
@@ -142,6 +142,7 @@ function balanceMatrix(w: Workspace, s: InteractionState, uses: number, columns:
       const k = freeOf[vIndex[e]!]!;
       if (k < 0) continue;
       const factor = vValue[e]! * Math.exp(lnC[i]! - 0.5 * y[vIndex[e]!]!);
+      entryFactor[e] = factor;
       const line = k * free;
       if (response >= 0) {
         for (let l = 0; l < uses; l++) {
@@ -158,7 +159,7 @@ function balanceMatrix(w: Workspace, s: InteractionState, uses: number, columns:
   }
 }
 
-/** What is left for the unknowns to do in the scaled balances, after the offsets. */
+/** What is left for the unknowns to do in the scaled balances, after the offsets; once `balanceMatrix` has run. */
 function balanceRight(
   w: Workspace,
   s: InteractionState,
@@ -166,7 +167,8 @@ function balanceRight(
   right: Float64Array,
   into: Float64Array,
 ): void {
-  const { n, free, freeOf, vStart, vIndex, vValue, lnC, y } = w;
+  const { n, free, freeOf, vStart, vIndex } = w;
+  const { entryFactor } = s;
   for (let k = 0; k < free; k++) {
     for (let p = 0; p < columns; p++) into[k * columns + p] = right[k * columns + p]! * s.half[k]!;
   }
@@ -174,7 +176,7 @@ function balanceRight(
     for (let e = vStart[i]!; e < vStart[i + 1]!; e++) {
       const k = freeOf[vIndex[e]!]!;
       if (k < 0) continue;
-      const factor = vValue[e]! * Math.exp(lnC[i]! - 0.5 * y[vIndex[e]!]!);
+      const factor = entryFactor[e]!;
       for (let p = 0; p < columns; p++) {
         into[k * columns + p] = into[k * columns + p]! - factor * s.offsets[i * columns + p]!;
       }

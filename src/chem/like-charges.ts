@@ -1,12 +1,12 @@
-import { electrostaticMixing } from "./electrostatic-mixing.ts";
-import type { ElectrostaticMixing } from "./electrostatic-mixing.ts";
+import { mixingIntegral } from "./electrostatic-mixing.ts";
+import type { MixingIntegral } from "./electrostatic-mixing.ts";
 import type { PitzerLayout } from "./pitzer-layout.ts";
 
 /** Largest charge (its size) that electrostatic mixing is worked out for. */
 const LARGEST_CHARGE = 3;
 const WIDTH = LARGEST_CHARGE + 1;
-/** Relative step of the ionic strength for the second derivative of electrostatic mixing. */
-const DIFFERENCE = 1e-4;
+/** Products of two charges within that size. */
+const PRODUCTS = [1, 2, 3, 4, 6, 9] as const;
 
 /** The sums of first derivatives that electrostatic mixing adds to. */
 interface Sums {
@@ -15,7 +15,12 @@ interface Sums {
   readonly jacobian: Float64Array;
 }
 
-/** Electrostatic mixing of ions of like sign and unlike charge, summed by charge: W = Σ 2 M_p M_q Eθ_pq(I). */
+/**
+ * Electrostatic mixing of ions of like sign and unlike charge, summed by charge: W = Σ 2 M_p M_q Eθ_pq(I), with
+ * Eθ_pq = p q / (4 I) [J(x_pq) − J(x_pp) / 2 − J(x_qq) / 2] [kg/mol], x_pq = 6 p q A_φ √I.
+ *
+ * @source Pitzer (1975) J. Solution Chem. 4:249–265
+ */
 export class LikeCharges {
   private readonly layout: PitzerLayout;
   private readonly Aphi: number;
@@ -25,6 +30,12 @@ export class LikeCharges {
   /** By the sizes of two charges, both ways. */
   private readonly value = new Float64Array(WIDTH * WIDTH);
   private readonly slope = new Float64Array(WIDTH * WIDTH);
+  /** J and its derivatives by the product of two charges. */
+  private readonly integrals: MixingIntegral[] = Array.from({ length: LARGEST_CHARGE ** 2 + 1 }, () => ({
+    value: 0,
+    derivative: 0,
+    second: 0,
+  }));
   private readonly sums = { W: 0, WI: 0, WII: 0 };
 
   /** @param Aphi Debye–Hückel slope of the osmotic coefficient [(kg/mol)^½] */
@@ -46,31 +57,41 @@ export class LikeCharges {
       const at = slots[i]!;
       if (at >= 0) byCharge[at] = byCharge[at]! + m[i]!;
     }
+    const base = 6 * this.Aphi * Math.sqrt(I);
+    for (const product of PRODUCTS) mixingIntegral(base * product, this.integrals[product]!);
     sums.W = 0;
     sums.WI = 0;
     sums.WII = 0;
     for (let p = 1; p <= LARGEST_CHARGE; p++) {
-      for (let q = p + 1; q <= LARGEST_CHARGE; q++) this.pairOfCharges(p, q, I, by.length > 0);
+      for (let q = p + 1; q <= LARGEST_CHARGE; q++) this.pairOfCharges(p, q, I, base);
     }
     this.addToIons(layout.cations, 0, by, into);
     this.addToIons(layout.anions, WIDTH, by, into);
     return sums;
   }
 
-  private pairOfCharges(p: number, q: number, I: number, derivatives: boolean): void {
-    const { byCharge, value, slope, sums, Aphi } = this;
+  private pairOfCharges(p: number, q: number, I: number, base: number): void {
+    const { byCharge, value, slope, sums, integrals } = this;
     const products = byCharge[p]! * byCharge[q]! + byCharge[WIDTH + p]! * byCharge[WIDTH + q]!;
-    electrostaticMixing(p, q, Aphi, I, middle);
-    value[p * WIDTH + q] = middle.value;
-    value[q * WIDTH + p] = middle.value;
-    slope[p * WIDTH + q] = middle.slope;
-    slope[q * WIDTH + p] = middle.slope;
-    sums.W += 2 * products * middle.value;
-    sums.WI += 2 * products * middle.slope;
-    if (!derivatives || products === 0) return;
-    electrostaticMixing(p, q, Aphi, I * (1 + DIFFERENCE), upper);
-    electrostaticMixing(p, q, Aphi, I * (1 - DIFFERENCE), lower);
-    sums.WII += (products * (upper.slope - lower.slope)) / (DIFFERENCE * I);
+    const [pq, pp, qq] = [p * q, p * p, q * q];
+    const unlike = integrals[pq]!;
+    const one = integrals[pp]!;
+    const other = integrals[qq]!;
+    // J, x J′ and x² J″ of the three, weighted; x runs with the root of I.
+    const J = unlike.value - 0.5 * (one.value + other.value);
+    const first = base * (pq * unlike.derivative - 0.5 * (pp * one.derivative + qq * other.derivative));
+    const second =
+      base * base * (pq * pq * unlike.second - 0.5 * (pp * pp * one.second + qq * qq * other.second));
+    const theta = (pq / (4 * I)) * J;
+    const byI = (pq / (4 * I * I)) * (0.5 * first - J);
+    const twice = (pq / (4 * I * I * I)) * (2 * J - 1.25 * first + 0.25 * second);
+    value[p * WIDTH + q] = theta;
+    value[q * WIDTH + p] = theta;
+    slope[p * WIDTH + q] = byI;
+    slope[q * WIDTH + p] = byI;
+    sums.W += 2 * products * theta;
+    sums.WI += 2 * products * byI;
+    sums.WII += 2 * products * twice;
   }
 
   private addToIons(ions: Int32Array, sign: number, by: Int32Array, { first, firstI, jacobian }: Sums): void {
@@ -101,7 +122,3 @@ function slotOf(z: number): number {
   if (size > LARGEST_CHARGE || !Number.isInteger(size)) return -1;
   return z > 0 ? size : WIDTH + size;
 }
-
-const middle: ElectrostaticMixing = { value: 0, slope: 0 };
-const upper: ElectrostaticMixing = { value: 0, slope: 0 };
-const lower: ElectrostaticMixing = { value: 0, slope: 0 };

@@ -47,16 +47,6 @@ function median(values: readonly number[]): number {
   return sorted.length % 2 === 1 ? sorted[Math.floor(half)]! : (sorted[half - 1]! + sorted[half]!) / 2;
 }
 
-/** Ions of equal charge in the order in which they may stand in: the ion itself, its analogue, the analogue's own. */
-function standIns(data: PitzerData, species: string): readonly string[] {
-  const chain = [species];
-  for (;;) {
-    const next = data.analogies.find((analogy) => analogy.species === chain.at(-1))?.as;
-    if (next === undefined || chain.includes(next)) return chain;
-    chain.push(next);
-  }
-}
-
 /** Charge number written at the end of an ion's name ("SO4-2"); 0 if there is none. */
 export function chargeInName(name: string): number {
   const found = /([+-])(\d*)$/.exec(name);
@@ -64,39 +54,64 @@ export function chargeInName(name: string): number {
   return (found[1] === "+" ? 1 : -1) * Number(found[2] === "" ? 1 : found[2]);
 }
 
-/** Looks up and estimates pair parameters at one temperature. */
+/** Looks up and estimates pair parameters at one temperature; each is worked out once. */
 export class PairLookup {
   private readonly data: PitzerData;
   private readonly temperature_C: number;
   private readonly byPair: ReadonlyMap<string, BinaryRecord>;
+  private readonly ions: ReadonlySet<string>;
+  private readonly analogues: ReadonlyMap<string, string>;
+  private readonly found = new Map<string, PairParameters>();
 
   constructor(data: PitzerData, temperature_C: number) {
     this.data = data;
     this.temperature_C = temperature_C;
     this.byPair = new Map(data.binaries.map((record) => [`${record.cation} ${record.anion}`, record]));
+    this.ions = new Set(data.binaries.flatMap((record) => [record.cation, record.anion]));
+    this.analogues = new Map(data.analogies.map(({ species, as }) => [species, as]));
   }
 
   /** True when at least one salt of the ion itself has parameters. */
   has(species: string): boolean {
-    return this.data.binaries.some((record) => record.cation === species || record.anion === species);
+    return this.ions.has(species);
+  }
+
+  /** Ions of equal charge in the order in which they may stand in: the ion itself, its analogue, the analogue's own. */
+  private standIns(species: string): readonly string[] {
+    const chain = [species];
+    for (;;) {
+      const next = this.analogues.get(chain.at(-1)!);
+      if (next === undefined || chain.includes(next)) return chain;
+      chain.push(next);
+    }
   }
 
   /** True when the ion or one that stands in for it has parameters, or its charge type has a median. */
   covers(species: string, charge: number): boolean {
     if (charge > 0) return charge <= LARGEST_CATION;
-    return -charge <= LARGEST_ANION || standIns(this.data, species).some((name) => this.has(name));
+    return -charge <= LARGEST_ANION || this.standIns(species).some((name) => this.has(name));
   }
 
   /** Ion that stands in for one without parameters of its own; null if it has some. */
   standIn(species: string): string | null {
     if (this.has(species)) return null;
-    return standIns(this.data, species).find((name) => this.has(name)) ?? "charge type";
+    return this.standIns(species).find((name) => this.has(name)) ?? "charge type";
   }
 
   /** Parameters of a pair: its own, those of ions that stand in, or the median of its charge type. */
   pair(cation: string, anion: string, zc: number, za: number): PairParameters {
-    for (const c of standIns(this.data, cation)) {
-      for (const a of standIns(this.data, anion)) {
+    const key = `${cation} ${String(zc)} ${anion} ${String(za)}`;
+    let parameters = this.found.get(key);
+    if (parameters === undefined) {
+      parameters = this.best(cation, anion, zc, za);
+      this.found.set(key, parameters);
+    }
+    return parameters;
+  }
+
+  private best(cation: string, anion: string, zc: number, za: number): PairParameters {
+    for (const c of this.standIns(cation)) {
+      for (const a of this.standIns(anion)) {
         const record = this.byPair.get(`${c} ${a}`);
         if (record === undefined) continue;
         const own = c === cation && a === anion;

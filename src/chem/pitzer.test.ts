@@ -27,11 +27,16 @@ describe("the integral of electrostatic mixing", () => {
       for (let y = h / 2; y < 60; y += h) sum += -Math.expm1(-(at / y) * Math.exp(-y)) * y * y * h;
       return at / 4 - 1 + sum / at;
     };
-    const out = { value: 0, derivative: 0 };
+    const out = { value: 0, derivative: 0, second: 0 };
     mixingIntegral(x, out);
     expect(out.value).toBeCloseTo(byQuadrature(x), 6);
     const d = 1e-3 * x;
     expect(out.derivative).toBeCloseTo((byQuadrature(x + d) - byQuadrature(x - d)) / (2 * d), 5);
+    const above = { ...out };
+    mixingIntegral(x + d, above);
+    const below = { ...out };
+    mixingIntegral(x - d, below);
+    expect((above.derivative - below.derivative) / (2 * d) / out.second).toBeCloseTo(1, 4);
   });
 });
 

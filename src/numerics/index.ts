@@ -7,3 +7,5 @@ export * from "./inverse-normal.ts";
 export * from "./latin-hypercube.ts";
 export * from "./statistics.ts";
 export * from "./polynomial-fit.ts";
+export { fitRidge } from "./ridge-fit.ts";
+export type { RidgeFit } from "./ridge-fit.ts";

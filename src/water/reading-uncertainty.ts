@@ -35,12 +35,23 @@ function methodFigure(method: TestMethod, parameter: Parameter): (typeof file.re
   return named ?? ofMethod.find((record) => record.parameters.length === 0) ?? file.readings[0]!;
 }
 
+/** Found once for each reading: hundreds of draws ask for the same ones. */
+const known = new WeakMap<Reading, Map<TestMethod, ReadingUncertainty>>();
+
 /**
  * One standard uncertainty of a plain reading by its method, and the half-width of its rounding.
  *
  * @source data/reading-uncertainty.json, with a source on every figure
  */
 export function readingUncertainty(reading: Reading, method: TestMethod): ReadingUncertainty {
+  const ofReading = known.get(reading) ?? new Map<TestMethod, ReadingUncertainty>();
+  known.set(reading, ofReading);
+  const found = ofReading.get(method) ?? uncertaintyBy(method, reading);
+  ofReading.set(method, found);
+  return found;
+}
+
+function uncertaintyBy(method: TestMethod, reading: Reading): ReadingUncertainty {
   const figure = methodFigure(method, reading.parameter);
   const scale = readingScale(reading.parameter, figure.unit === "" ? undefined : figure.unit, "");
   return {

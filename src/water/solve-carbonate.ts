@@ -16,6 +16,13 @@ export interface WaterSystem {
   readonly activity: ActivityModel;
   /** The last answer at a fixed pH, from which the next water of the same components starts; null at first. */
   last: Equilibrium | null;
+  /** The carbon found for the last water, and how its strong ions stood to it; null at first. */
+  lastCarbon: LastCarbon | null;
+}
+
+interface LastCarbon {
+  /** Positive charge of all that is not carbonate over the carbon that made it neutral [eq/mol]. */
+  readonly chargePerCarbon: number;
 }
 
 /** Compiles the system of a composition; carbonate always takes part. */
@@ -26,7 +33,12 @@ export function waterSystem(
 ): WaterSystem {
   const components = [...new Set([...Object.keys(totals_molPerL), CARBONATE, "Na+", "Cl-"])];
   const definition = systemFor(thermo, { components, temperature_C, solids: "none", carbonate: "closed" });
-  return { system: compileSystem(definition), activity: waterActivity(temperature_C), last: null };
+  return {
+    system: compileSystem(definition),
+    activity: waterActivity(temperature_C),
+    last: null,
+    lastCarbon: null,
+  };
 }
 
 /** Every component of a system with its total, zero where there is none. */
@@ -89,8 +101,11 @@ export type CarbonateResult =
 
 /** Most steps of the search for the inorganic carbon; five are usual. */
 const MOST_STEPS = 60;
-/** Charge [eq/L, and relative to the strong ions] that counts as none. */
+/** Charge [eq/L] that counts as none, beside what is relative to the sum of all ions. */
 const NO_CHARGE_EQ_PER_L = 1e-13;
+const FULL_PRECISION = 1e-11;
+/** For a drawn water: its readings are drawn a thousand times as far apart and more. */
+export const DRAWN_PRECISION = 1e-5;
 
 /** First and second pK of carbonic acid in fresh water, to start the search from only. */
 const ROUGH_PK = [6.35, 10.33] as const;
@@ -102,16 +117,58 @@ function chargePerCarbon(pH: number): number {
   return Math.max(1e-3, (first + 2 * second) / (1 + first + second));
 }
 
+/** Charge of the strong ions and of what else is neither carbonate nor proton [eq/L]. */
+function chargeWithoutCarbon(system: CompiledSystem, totals: Readonly<Record<string, number>>): number {
+  let charge = 0;
+  for (const { name, charge: z } of system.definition.components) {
+    if (name !== "H+" && name !== CARBONATE) charge += z * (totals[name] ?? 0);
+  }
+  return charge;
+}
+
+/** Most steps from the last water's carbon; two or three are usual. */
+const MOST_NEAR_STEPS = 6;
+
+/**
+ * The carbon of a water that is much like the last one, by a secant that starts from it; null when that leads nowhere,
+ * which says nothing about the water.
+ */
+function nearLast(
+  { system, lastCarbon }: WaterSystem,
+  totals_molPerL: Readonly<Record<string, number>>,
+  charge: (carbon: number) => number | null,
+  small: number,
+): number | null {
+  if (lastCarbon === null) return null;
+  let carbon = chargeWithoutCarbon(system, totals_molPerL) / lastCarbon.chargePerCarbon;
+  let slope = -lastCarbon.chargePerCarbon;
+  let before: { readonly carbon: number; readonly charge: number } | null = null;
+  for (let step = 0; step < MOST_NEAR_STEPS; step += 1) {
+    if (!(carbon > 0)) return null;
+    const left = charge(carbon);
+    if (left === null) return null;
+    if (Math.abs(left) <= small) return carbon;
+    if (before !== null) slope = (left - before.charge) / (carbon - before.carbon);
+    if (!(slope < 0)) return null;
+    before = { carbon, charge: left };
+    carbon -= left / slope;
+  }
+  return null;
+}
+
 /**
  * Total inorganic carbon [mol/L] at which a composition of strong ions is electrically neutral at the measured pH.
  *
  * At fixed pH every mole of carbon adds between no charge and two negative ones, so the charge falls with the carbon
  * almost in a straight line: a secant with bisection finds the one root.
+ *
+ * @param precision charge that counts as none, relative to the sum of all ions
  */
 export function solveCarbonate(
   water: WaterSystem,
   totals_molPerL: Readonly<Record<string, number>>,
   pH: number,
+  precision = FULL_PRECISION,
 ): CarbonateResult {
   const charge = (carbon: number): number | null => {
     const found = atPH(water, { ...totals_molPerL, [CARBONATE]: carbon }, pH, water.last);
@@ -120,7 +177,14 @@ export function solveCarbonate(
     return chargeOf_eqPerL(found);
   };
   const sizes = Object.values(totals_molPerL).reduce((sum, total) => sum + Math.abs(total), 0);
-  const small = NO_CHARGE_EQ_PER_L + 1e-11 * sizes;
+  const small = NO_CHARGE_EQ_PER_L + precision * sizes;
+  const solved = (carbon: number): CarbonateResult => {
+    const perCarbon = chargeWithoutCarbon(water.system, totals_molPerL) / carbon;
+    water.lastCarbon = perCarbon > 0 ? { chargePerCarbon: perCarbon } : null;
+    return { kind: "solved", carbon_molPerL: carbon, equilibrium: water.last! };
+  };
+  const near = nearLast(water, totals_molPerL, charge, small);
+  if (near !== null) return solved(near);
   const none = charge(0);
   if (none === null) return { kind: "no equilibrium" };
   if (none <= small) return { kind: "pH too high", surplus_eqPerL: none };
@@ -142,7 +206,7 @@ export function solveCarbonate(
     const atMiddle = charge(middle);
     if (atMiddle === null) return { kind: "no equilibrium" };
     if (Math.abs(atMiddle) <= small || high - low <= 1e-15 * high) {
-      return { kind: "solved", carbon_molPerL: middle, equilibrium: water.last! };
+      return solved(middle);
     }
     if (atMiddle > 0) {
       low = middle;

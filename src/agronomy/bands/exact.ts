@@ -11,17 +11,23 @@ export interface SolvedDraw {
   readonly logits: readonly number[];
   readonly saturation: number | null;
   readonly pH: number;
+  /** Water activity it was solved at; null where none was asked for. */
+  readonly waterActivity: number | null;
 }
 
-/** Newton steps after which a draw is given up: the central answer took a few tens at most. */
-export const MOST_ITERATIONS = 60;
+/** Newton steps after which a draw is given up: five are usual. */
+export const MOST_ITERATIONS = 25;
 
 /** Mismatch [ln] at which a draw is solved: far below what its shares are told to. */
-const DRAW_TOLERANCE = 1e-6;
+const DRAW_TOLERANCE = 1e-5;
 /** How near a draw's drop comes to its air: the air itself is drawn some twenty times as wide. */
 const DRAW_AIR_NEAR = 0.005;
 
-/** Solves one draw at a place in full, from where it is likely to lie; null when that fails. */
+/**
+ * Solves one draw at a place in full, from where it is likely to lie; null when that fails.
+ *
+ * @param nearEnough difference from the air [water activity] at which a drop is taken as in balance with it
+ */
 export function solveDraw(
   place: Place,
   components: readonly string[],
@@ -29,13 +35,15 @@ export function solveDraw(
   i: number,
   humidity: Float64Array | null,
   near: DropEnd = place,
+  nearEnough = DRAW_AIR_NEAR,
 ): SolvedDraw | null {
   const { conditions, waterActivity, factors, waiting } = place;
   const { system } = place.equilibrium;
   const totals_molPerL: Record<string, number> = {};
+  const tank = { totals_molPerL: conditions.totals_molPerL, waterShare: place.waterShare };
   for (const [name, central] of Object.entries(conditions.totals_molPerL)) {
     const inWater = draws.waterTotals.get(name)?.[i];
-    totals_molPerL[name] = inWater === undefined ? central : drawnTotal(place, name, inWater, draws);
+    totals_molPerL[name] = inWater === undefined ? central : drawnTotal(tank, name, inWater, draws);
   }
   const result = settleNear(
     system,
@@ -49,7 +57,7 @@ export function solveDraw(
     },
     near.factor,
     waterActivity === null ? null : (humidity?.[i] ?? waterActivity),
-    DRAW_AIR_NEAR,
+    nearEnough,
   );
   if (!result.ok) return null;
   const solved = result.equilibrium;
@@ -57,5 +65,6 @@ export function solveDraw(
     logits: components.map((component) => freeLogit(solved, component, []).value),
     saturation: waiting === null ? null : solved.saturationIndices[waiting]!,
     pH: solved.pH ?? 7,
+    waterActivity: waterActivity === null ? null : solved.waterActivity,
   };
 }

@@ -1,6 +1,7 @@
 import { atFactor, sensitivities } from "../../chem/index.ts";
 import type { Conditions, Equilibrium, Sensitivity, SensitivityParameter } from "../../chem/index.ts";
 import { freeLogit } from "../shares.ts";
+import type { Tank } from "../tank.ts";
 import type { Computed } from "../verdict.ts";
 import type { Draws } from "./draws.ts";
 import { stretched } from "./factors.ts";
@@ -39,6 +40,14 @@ export interface Predicted {
   readonly pH: Float64Array;
   /** Where the whole equilibrium of a draw is likely to lie: the start of a solve. */
   readonly near: (draw: number) => DropEnd;
+  /** Change of each of `logits` and of `saturation` from one water activity to another, as the central drop has it. */
+  readonly overAir: (
+    from: number,
+    to: number,
+  ) => {
+    readonly logits: readonly number[];
+    readonly saturation: number;
+  };
 }
 
 /** A species that is a smaller part than this of each of its components moves nothing. */
@@ -91,12 +100,17 @@ export function predict(
       pH: columnsOf(responses.pH),
       near: (i) =>
         likelyEnd(place, result.value, firstTotal, humidity?.[i] ?? null, movesOf(place, draws, i, columns)),
+      overAir: (from, to) => ({
+        logits: responses.logits.map(({ overHumidity }) => changeOver(overHumidity, from, to)),
+        saturation: changeOver(responses.saturation?.overHumidity ?? [], from, to),
+      }),
     },
   };
 }
 
-/** Furthest that a start is moved along the factor [log10]. */
+/** Furthest that a start is moved along the factor, and each of its concentrations [log10]. */
 const FURTHEST_START = 0.5;
+const FURTHEST_CONCENTRATION = 0.6;
 
 /** Change of log10 of every parameter in one draw. */
 function movesOf(place: Place, draws: Draws, i: number, columns: Columns): Float64Array {
@@ -141,15 +155,18 @@ function likelyEnd(
     if (Math.abs(perFactor) > 1e-9)
       alongFactor = Math.min(FURTHEST_START, Math.max(-FURTHEST_START, asked / perFactor));
   }
-  const log10Concentrations = from.equilibrium.log10Concentrations.slice();
+  const shift = new Float64Array(from.equilibrium.log10Concentrations.length);
   const solids = from.equilibrium.solids.slice();
   all.forEach(({ dLog10Concentrations, dSolids_molPerL }, p) => {
     const move = moves[p]! + (p >= firstTotal ? alongFactor : 0);
     if (move === 0) return;
-    for (let s = 0; s < log10Concentrations.length; s++)
-      log10Concentrations[s]! += move * dLog10Concentrations[s]!;
+    for (let s = 0; s < shift.length; s++) shift[s]! += move * dLog10Concentrations[s]!;
     for (let s = 0; s < solids.length; s++) solids[s]! += move * dSolids_molPerL[s]!;
   });
+  // From a start that is too far off Newton's method goes nowhere.
+  const log10Concentrations = from.equilibrium.log10Concentrations.map(
+    (value, s) => value + Math.min(FURTHEST_CONCENTRATION, Math.max(-FURTHEST_CONCENTRATION, shift[s]!)),
+  );
   for (let s = 0; s < solids.length; s++) if (!(from.equilibrium.solids[s]! > 0)) solids[s] = 0;
   return {
     factor: from.factor * 10 ** alongFactor,
@@ -280,9 +297,13 @@ function carry(
 }
 
 /** Draws of a factor, stretched where its spread is uneven. */
-function columnOf(factor: Factor, draws: Draws): Float64Array {
+export function columnOf(factor: Factor, draws: Draws): Float64Array {
   const column = draws.normal(factor.key);
   return factor.belowPerAbove === undefined ? column : column.map((z) => stretched(factor, z));
+}
+
+function changeOver(course: Course, from: number, to: number): number {
+  return course.length > 1 ? courseAt(course, to) - courseAt(course, from) : 0;
 }
 
 /** A course at a humidity: straight between its points, and level beyond them. */
@@ -301,18 +322,20 @@ function courseAt(course: Course, humidity: number): number {
 function relativeTotals(place: Place, name: string, draws: Draws): Float64Array | null {
   const drawn = draws.waterTotals.get(name);
   if (drawn === undefined) return null;
-  const central = place.conditions.totals_molPerL[name]!;
-  return drawn.map((inWater) => (drawnTotal(place, name, inWater, draws) / central - 1) / Math.LN10);
+  const { totals_molPerL } = place.conditions;
+  const central = totals_molPerL[name]!;
+  const tank = { totals_molPerL, waterShare: place.waterShare };
+  return drawn.map((inWater) => (drawnTotal(tank, name, inWater, draws) / central - 1) / Math.LN10);
 }
 
 /** Total of a component in the tank of a draw [mol/L]: what the water brings changes, the rest stays. */
 export function drawnTotal(
-  { conditions, waterShare }: Pick<Place, "conditions" | "waterShare">,
+  { totals_molPerL, waterShare }: Pick<Tank, "totals_molPerL" | "waterShare">,
   name: string,
   inWater_molPerL: number,
   draws: Draws,
 ): number {
-  const central = conditions.totals_molPerL[name] ?? 0;
+  const central = totals_molPerL[name] ?? 0;
   const own = Math.max(0, central - waterShare * (draws.centralTotals[name] ?? 0));
   return own + waterShare * inWater_molPerL;
 }

@@ -5,22 +5,33 @@ import { NUCLEATING_SOLIDS } from "../chemistry.ts";
 import type { Chemistry } from "../chemistry.ts";
 import { airedDraws } from "../iron-air.ts";
 import type { LeafPath, LeafPaths } from "../leaf.ts";
+import { TRACE_OF_LEAST } from "../tank.ts";
 import type { Tank } from "../tank.ts";
+import type { Place as WhereAim } from "../types.ts";
 import type { Computed } from "../verdict.ts";
 import { abridge } from "./abridge.ts";
 import { calibrate, shareOf } from "./calibrate.ts";
-import type { Control, Effort, Told } from "./calibrate.ts";
+import type { Control, Decision, Effort, Told } from "./calibrate.ts";
 import type { Draws } from "./draws.ts";
 import { MOST_ITERATIONS, solveDraw } from "./exact.ts";
+import type { SolvedDraw } from "./exact.ts";
 import { activityFactors, constantFactors } from "./factors.ts";
 import { drawnAssumption, HUMIDITY_MEASURED } from "./model-uncertainty.ts";
-import { predict } from "./neighbourhood.ts";
+import { drawnTotal, predict } from "./neighbourhood.ts";
 import type { DropEnd, Place, Predicted } from "./neighbourhood.ts";
 
 /** Keys of what is drawn about drying. */
 export const NUCLEATION_KEY = "assumed:nucleationSI";
 export const HUMIDITY_ASSUMED_KEY = "assumed:humidityAssumed";
 export const HUMIDITY_MEASURED_KEY = "reading:humidity";
+
+/** What the free shares of a programme are held against. */
+export interface DrawnAim {
+  readonly where: WhereAim;
+  readonly freeShare: number;
+  /** Each active's amount against the plan [1], in the order of the tank; 1 if left out. */
+  readonly rateFactors: readonly number[];
+}
 
 /** Free shares of one programme over the draws. */
 export interface ProgrammeDraws {
@@ -104,6 +115,7 @@ export function settledDraws(setting: DrawSetting, names: readonly string[], lef
  * @param answer of the full tank, `paths` of the leaf, as found for central values
  * @param components of the actives asked for, at least one
  * @param effort "first order" for a search; else corrected by draws solved in full
+ * @param aim what the shares are held against, so that the draws in doubt can be solved; null for nothing
  */
 export function drawProgramme(
   tank: Tank,
@@ -112,42 +124,70 @@ export function drawProgramme(
   asked: DrawSetting,
   chemistry: Chemistry,
   effort: Effort,
+  aim: DrawnAim | null = null,
 ): Computed<ProgrammeDraws> {
   const setting = airedDraws(asked, tank);
   const { draws, humidity, threshold } = setting;
   const carried = (
     place: Place,
     told: (predicted: Predicted) => readonly Told[] = () => ["free share"],
+    decision: Decision | null = null,
   ): Computed<Predicted & { readonly control: Control }> => {
     const predicted = predict(place, components, draws, humidity);
     if (!predicted.ok) return predicted;
     const { value } = predicted;
-    return { ok: true, value: calibrate(place, components, value, draws, humidity, effort, told(value)) };
+    return {
+      ok: true,
+      value: calibrate(place, components, value, draws, humidity, effort, told(value), decision),
+    };
   };
-  const full = carried(tankPlace(tank, central.answer, chemistry));
+  const deciding = (where: DrawnAim["where"], among: Decision["among"]): Decision | null =>
+    aim?.where === where ? { logits: components.map((name) => logitAsked(aim, tank, name)), among } : null;
+  const full = carried(
+    tankPlace(tank, central.answer, chemistry, draws),
+    undefined,
+    deciding("in the tank", () => () => true),
+  );
   if (!full.ok) return full;
-  const never = leafPlace(tank, central.paths.never, "never", chemistry, humidity);
-  const excess = pathExcess(central.paths.never, never.waiting);
-  const without = carried(never, ({ saturation }) => toldWithout(saturation, excess, threshold));
+  const never = leafPlace(tank, central.paths.never, "never", chemistry, setting);
+  const excess = pathExcess(central.paths.never, never);
+  const formsIn = (saturation: Float64Array | null, i: number): boolean =>
+    (saturation?.[i] ?? -Infinity) + excess > threshold[i]!;
+  const without = carried(
+    never,
+    ({ saturation }) => toldWithout(saturation, excess, threshold),
+    deciding(
+      "on the leaf",
+      ({ saturation }) =>
+        (i) =>
+          !formsIn(saturation, i),
+    ),
+  );
   if (!without.ok) return without;
 
-  const forms = Array.from(
-    threshold,
-    (limit, i) => (without.value.saturation?.[i] ?? -Infinity) + excess > limit,
-  );
+  const forms = Array.from(threshold, (_, i) => formsIn(without.value.saturation, i));
   const logits = without.value.logits.map((column) => column.slice());
   let control = worse(full.value.control, without.value.control);
   if (forms.includes(true)) {
     const path = central.paths["at equilibrium"];
-    const solid = leafPlace(tank, path, "at equilibrium", chemistry, humidity);
+    const solid = leafPlace(tank, path, "at equilibrium", chemistry, setting);
     if (holdsSolid(solid.equilibrium)) {
-      const withSolid = carried(solid);
+      const withSolid = carried(
+        solid,
+        undefined,
+        deciding("on the leaf", () => (i) => forms[i]!),
+      );
       if (!withSolid.ok) return withSolid;
       control = worse(control, withSolid.value.control);
       logits.forEach((column, a) => {
         for (let i = 0; i < column.length; i++) if (forms[i]) column[i] = withSolid.value.logits[a]![i]!;
       });
-    } else solveFew(solid, components, setting, forms, logits);
+    } else {
+      // What the salt forms from is the drop without it: the same system, unless other traces count.
+      const same = never.equilibrium.system === solid.equilibrium.system;
+      const near = same ? without.value.near : (): DropEnd => solid;
+      solveFew(solid, components, setting, forms, logits, near, MOST_SINGLE[effort]);
+    }
   }
   const shares = (columns: readonly Float64Array[]): ReadonlyMap<string, Float64Array> =>
     new Map(components.map((component, a) => [component, columns[a]!.map(shareOf)]));
@@ -162,6 +202,15 @@ export function drawProgramme(
       keys: [...new Set(never.factors.map((factor) => factor.key))],
     },
   };
+}
+
+/** ln(free / held) that the aim asks for of a component; null when no share can meet it. */
+function logitAsked({ freeShare, rateFactors }: DrawnAim, tank: Tank, component: string): number | null {
+  const factors = tank.actives.flatMap((active, i) =>
+    active.component === component ? [rateFactors[i] ?? 1] : [],
+  );
+  const share = freeShare / Math.min(...factors);
+  return share < 1 ? Math.log(share / (1 - share)) : null;
 }
 
 /** How far a saturation index to first order may be off [log10] when it is asked whether a solid forms in any draw. */
@@ -180,21 +229,24 @@ function toldWithout(
 }
 
 /** Most draws solved one by one where the central answer has no solid to start from. */
-const MOST_SINGLE = 40;
+const MOST_SINGLE: Readonly<Record<Effort, number>> = { "first order": 12, few: 20, many: 40 };
 
-/** Draws in which a solid forms that the central answer does not have: solved in full, the others as the last solved. */
+/** Draws in which a solid forms that the central answer does not have: some solved in full, the others as the last solved. */
 function solveFew(
   place: Place,
   components: readonly string[],
   { draws, humidity }: DrawSetting,
   forms: readonly boolean[],
   logits: readonly Float64Array[],
+  near: (draw: number) => DropEnd,
+  most: number,
 ): void {
   const at = forms.flatMap((does, i) => (does ? [i] : []));
-  const every = Math.ceil(at.length / MOST_SINGLE);
+  const every = Math.ceil(at.length / most);
+  let last: SolvedDraw | null = null;
   at.forEach((i, k) => {
-    const solved = solveDraw(place, components, draws, at[k - (k % every)] ?? i, humidity);
-    if (solved !== null) logits.forEach((column, a) => (column[i] = solved.logits[a]!));
+    if (k % every === 0) last = solveDraw(place, components, draws, i, humidity, near(i));
+    if (last !== null) for (const [a, column] of logits.entries()) column[i] = last.logits[a]!;
   });
 }
 
@@ -202,14 +254,45 @@ function worse(a: Control, b: Control): Control {
   return { solved: a.solved + b.solved, difference: Math.max(a.difference, b.difference) };
 }
 
-function tankPlace(tank: Tank, answer: Equilibrium, chemistry: Chemistry): Place {
+const largest = new WeakMap<Float64Array, number>();
+
+/** Largest of a column, found once. */
+function largestOf(column: Float64Array): number {
+  let found = largest.get(column);
+  if (found === undefined) {
+    found = column.reduce((a, b) => Math.max(a, b), 0);
+    largest.set(column, found);
+  }
+  return found;
+}
+
+/** What no draw brings enough of to hold a share of any active that could be told. */
+function negligibleIn(tank: Tank, draws: Draws): (component: string) => boolean {
+  const own = new Set(tank.actives.map(({ component }) => component));
+  const least = Math.min(...tank.actives.map((active) => active.concentration_molPerL));
+  return (component) => {
+    const { totals_molPerL } = tank;
+    const column = draws.waterTotals.get(component);
+    const drawn = column === undefined ? 0 : drawnTotal(tank, component, largestOf(column), draws);
+    const most = Math.max(totals_molPerL[component] ?? 0, drawn);
+    return most < TRACE_OF_LEAST * least && !own.has(component);
+  };
+}
+
+function tankPlace(tank: Tank, answer: Equilibrium, chemistry: Chemistry, draws: Draws): Place {
+  const { equilibrium, conditions } = abridge(
+    answer,
+    chemistry.conditionsInTank(tank, answer),
+    1,
+    negligibleIn(tank, draws),
+  );
   return {
-    equilibrium: answer,
-    conditions: chemistry.conditionsInTank(tank, answer),
+    equilibrium,
+    conditions,
     factor: 1,
     waterActivity: null,
     elsewhere: [],
-    factors: constantFactors(answer.system, chemistry.thermo, tank.temperature_C),
+    factors: constantFactors(equilibrium.system, chemistry.thermo, tank.temperature_C),
     waterShare: tank.waterShare,
     waiting: null,
   };
@@ -221,10 +304,15 @@ export function leafPlace(
   path: LeafPath,
   solid: "never" | "at equilibrium",
   chemistry: Chemistry,
-  humidity: Float64Array,
+  { draws, humidity }: DrawSetting,
 ): Place {
   const { equilibrium: end, factor } = path.steps.at(-1)!;
-  const { equilibrium, conditions } = abridge(end, chemistry.conditionsOnLeaf(tank, solid), factor);
+  const { equilibrium, conditions } = abridge(
+    end,
+    chemistry.conditionsOnLeaf(tank, solid),
+    factor,
+    negligibleIn(tank, draws),
+  );
   const { system } = equilibrium;
   const nucleating = NUCLEATING_SOLIDS.flatMap((name) => system.solidIndex.get(name) ?? []).filter((index) =>
     Number.isFinite(equilibrium.saturationIndices[index]),
@@ -250,6 +338,8 @@ export function leafPlace(
 
 /** Shares of the draws that have drier air than the places at which a drop is looked at beside the central one. */
 const OTHER_AIR = [0.04, 0.25, 0.75, 0.96] as const;
+/** How near to those [water activity] it is looked at: each answer is used with the water activity it has. */
+const OTHER_AIR_NEAR = 0.01;
 
 /** The end of drying in other air, from the central one outwards; as far as it can be solved. */
 function inOtherAir(
@@ -271,6 +361,7 @@ function inOtherAir(
         { ...conditions, start, maxIterations: MOST_ITERATIONS },
         near,
         air,
+        OTHER_AIR_NEAR,
       );
       if (!end.ok) return;
       found.push({ factor: end.factor, equilibrium: end.equilibrium });
@@ -287,9 +378,13 @@ function holdsSolid({ system, solids }: Equilibrium): boolean {
   return NUCLEATING_SOLIDS.some((name) => (solids[system.solidIndex.get(name) ?? -1] ?? 0) > 0);
 }
 
-/** How much higher the saturation index was on the way than at the end of a path. */
-function pathExcess(path: LeafPath, waiting: number | null): number {
+/** How much higher the saturation index of what waits at a place was on the way than at the end of its path. */
+function pathExcess(path: LeafPath, { equilibrium: end, waiting }: Place): number {
   if (waiting === null) return 0;
-  const indices = path.steps.map((step) => step.equilibrium.saturationIndices[waiting] ?? -Infinity);
+  const name = end.system.solidNames[waiting]!;
+  const indices = path.steps.map(({ equilibrium }) => {
+    const at = equilibrium.system.solidIndex.get(name);
+    return at === undefined ? -Infinity : equilibrium.saturationIndices[at]!;
+  });
   return Math.max(...indices) - indices.at(-1)!;
 }
