@@ -2,6 +2,7 @@ import { StrictMode, Suspense, useEffect, useMemo, useState } from "react";
 import type { ReactElement } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./app.tsx";
+import { prepareEngine } from "./engine/start-engine.ts";
 import { documentOf } from "./job/to-document.ts";
 import { useSay } from "./language/language-context.ts";
 import { LanguageProvider, startingLanguage } from "./language/language-provider.tsx";
@@ -60,6 +61,7 @@ function Screens({ start }: { readonly start: StartedBook }): ReactElement {
 
 const place = window.document.getElementById("root");
 if (place !== null) {
+  prepareEngine();
   const [start, language] = await Promise.all([startBook(), startingLanguage()]);
   createRoot(place).render(
     <StrictMode>

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { useLanguage } from "../language/language-context.ts";
 import type { JobDocument } from "../job/to-document.ts";
+import { startEngine } from "./start-engine.ts";
 import type { SheetOptions } from "../../water/index.ts";
 import type {
   AboutReply,
@@ -101,9 +102,8 @@ export function useEngine<K extends keyof AnswerTo>(
   const [failed, setFailed] = useState(false);
 
   useEffect(() => {
-    const started = new Worker(new URL("./engine.worker.ts", import.meta.url), { type: "module" });
-    started.onmessage = (event: MessageEvent<EngineReply>) => {
-      const reply = event.data;
+    const listen = (event: MessageEvent<unknown>): void => {
+      const reply = event.data as EngineReply;
       if (reply.type === "catalogue") setCatalogue(reply.catalogue);
       else if (reply.type === "sheet") {
         reading.current.get(reply.id)?.(reply);
@@ -116,9 +116,9 @@ export function useEngine<K extends keyof AnswerTo>(
         setAnswers((before) => takeIn(before, reply, currentJob.current));
       }
     };
-    started.onerror = () => {
+    const started = startEngine(listen, () => {
       setFailed(true);
-    };
+    });
     worker.current = started;
     return () => {
       started.terminate();

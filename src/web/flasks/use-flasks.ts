@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
+import { startEngine } from "../engine/start-engine.ts";
 import type { SeenColours, ShowCheck } from "../../agronomy/index.ts";
 import type { EngineReply, EngineRequest } from "../engine/messages.ts";
 import type { JobDocument } from "../job/to-document.ts";
@@ -95,13 +96,13 @@ function useFlasksEngine(ears: Ears): (request: FlasksRequest) => void {
     current.current = ears;
   });
   useEffect(() => {
-    const started = new Worker(new URL("../engine/engine.worker.ts", import.meta.url), { type: "module" });
-    started.onmessage = ({ data }: MessageEvent<EngineReply>) => {
-      if (data.type === "flasks") current.current.onReply(data.reply);
+    const listen = (event: MessageEvent<unknown>): void => {
+      const reply = event.data as EngineReply;
+      if (reply.type === "flasks") current.current.onReply(reply.reply);
     };
-    started.onerror = () => {
+    const started = startEngine(listen, () => {
       current.current.onFault();
-    };
+    });
     worker.current = started;
     return () => {
       started.terminate();

@@ -1,0 +1,13 @@
+import { setStage } from "./page.ts";
+import { writeFileSync } from "node:fs";
+const stage = await setStage();
+const ctx=await stage.browser.newContext({viewport:{width:1280,height:800}});
+const page=await ctx.newPage();
+const cdp=await ctx.newCDPSession(page);
+await cdp.send("Profiler.enable");await cdp.send("Profiler.setSamplingInterval",{interval:300});await cdp.send("Profiler.start");
+await page.goto(stage.address);
+await page.waitForSelector('[data-state="done"]',{timeout:60000});
+await page.waitForTimeout(500);
+const {profile}=await cdp.send("Profiler.stop");
+writeFileSync("/tmp/hs/perf/page.cpuprofile",JSON.stringify(profile));
+await stage.close();
