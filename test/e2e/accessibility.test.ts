@@ -1,5 +1,5 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { violationsOf } from "./look.ts";
 import { setStage } from "./page.ts";
 import type { Stage } from "./page.ts";
 
@@ -18,22 +18,10 @@ const SIZES = [
 
 test.each(SIZES)("no accessibility violation at %i × %i: result, error, empty", async (width, height) => {
   const page = await stage.open(width, height);
-  const scan = async (): Promise<string[]> => {
-    const { violations } = await new AxeBuilder({ page })
-      .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"])
-      .analyze();
-    return violations.map(
-      (v) =>
-        `${v.id}: ${v.nodes
-          .map((n) => String(n.target))
-          .slice(0, 4)
-          .join(" | ")}`,
-    );
-  };
-  expect(await scan()).toEqual([]);
+  expect(await violationsOf(page)).toEqual([]);
   await page.fill("#field-water-readings-0-value", "-5");
   await page.waitForSelector('[data-state="blocked"]');
-  expect(await scan()).toEqual([]);
+  expect(await violationsOf(page)).toEqual([]);
   await page.getByRole("button", { name: "Blank job" }).click();
-  expect(await scan()).toEqual([]);
+  expect(await violationsOf(page)).toEqual([]);
 });

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
-import { AxeBuilder } from "@axe-core/playwright";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import type { Page } from "playwright-core";
+import { violationsOf } from "./look.ts";
 import { setStage, SOON } from "./page.ts";
 import type { Stage } from "./page.ts";
 
@@ -49,8 +49,7 @@ test("the free share opens to its forms, constants, numbers put in and sources",
 test("the panel keeps the rules of accessibility and the width of a phone", async () => {
   await page.locator('input[name="way-out"][value="ammonium-sulfate"]').check();
   await page.waitForSelector(`${panel} figure`);
-  const found = await new AxeBuilder({ page }).include(panel).analyze();
-  expect(found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`)).toEqual([]);
+  expect(await violationsOf(page, panel)).toEqual([]);
   await page.setViewportSize({ width: 360, height: 740 });
   expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(360);
   await page.setViewportSize({ width: 1280, height: 900 });
