@@ -1,4 +1,4 @@
-import { Suspense, useMemo, useState } from "react";
+import { memo, Suspense, useMemo, useState } from "react";
 import type { ReactElement } from "react";
 import type { Programme } from "../agronomy/index.ts";
 import { BottomBar } from "./bottom-bar.tsx";
@@ -73,12 +73,7 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
         <div className="know">
           <h2>{say("What you know")}</h2>
           <FormContext value={form}>
-            <WaterGroup />
-            <SprayGroup />
-            <MixGroup />
-            <ConditionersGroup />
-            <AimGroup />
-            <SiteGroup />
+            <Groups />
           </FormContext>
         </div>
         <div className="follows" id="what-follows" tabIndex={-1} data-state={stateWord(engine)}>
@@ -115,6 +110,20 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
     </div>
   );
 }
+
+/** The groups of the form; they follow the form's view alone. */
+const Groups = memo(function Groups(): ReactElement {
+  return (
+    <>
+      <WaterGroup />
+      <SprayGroup />
+      <MixGroup />
+      <ConditionersGroup />
+      <AimGroup />
+      <SiteGroup />
+    </>
+  );
+});
 
 function stateWord(engine: EngineView): "working" | "blocked" | "done" | "failed" {
   if (engine.failed) return "failed";

@@ -10,6 +10,7 @@ import { LanguageSelect } from "./language/language-select.tsx";
 import { readDocument } from "./read-document.ts";
 import { saveText } from "./save-text.ts";
 import { SAMPLES } from "./samples.ts";
+import { ToolsFold } from "./tools-fold.tsx";
 
 interface ToolbarProps {
   readonly state: JobState;
@@ -50,61 +51,64 @@ export function Toolbar(props: ToolbarProps): ReactElement {
     <header className="toolbar">
       <h1 tabIndex={-1}>Hardstand</h1>
       <p className="about">{say("What the water does to the spray, and the way out.")}</p>
-      <div className="tools">
-        <label className="tool-select">
-          <span>{say("Sample")}</span>
-          <select
-            value=""
-            onChange={(event) => {
-              const sample = SAMPLES.find((s) => s.name === event.target.value);
-              if (sample === undefined) return;
-              onBegin(draftOf(sample.document, "sample"), false);
+      <div className="tools-bar">
+        <ToolsFold>
+          <label className="tool-select">
+            <span>{say("Sample")}</span>
+            <select
+              value=""
+              onChange={(event) => {
+                const sample = SAMPLES.find((s) => s.name === event.target.value);
+                if (sample === undefined) return;
+                onBegin(draftOf(sample.document, "sample"), false);
+              }}
+            >
+              <option value="">{say("open a sample")}</option>
+              {SAMPLES.map((sample) => (
+                <option key={sample.name} value={sample.name}>
+                  {say(sample.name)}
+                </option>
+              ))}
+            </select>
+          </label>
+          <button
+            type="button"
+            className="quiet"
+            onClick={() => {
+              onBegin(blankDraft(), false);
             }}
           >
-            <option value="">{say("open a sample")}</option>
-            {SAMPLES.map((sample) => (
-              <option key={sample.name} value={sample.name}>
-                {say(sample.name)}
-              </option>
-            ))}
-          </select>
-        </label>
-        <button
-          type="button"
-          className="quiet"
-          onClick={() => {
-            onBegin(blankDraft(), false);
-          }}
-        >
-          {say("Blank job")}
-        </button>
-        <a href="#flasks">{say("Flasks")}</a>
-        <a href="#complaint">{say("Complaint")}</a>
-        <button type="button" className="quiet" onClick={() => file.current?.click()}>
-          {say("Open file")}
-        </button>
-        <input
-          ref={file}
-          type="file"
-          className="visually-hidden"
-          aria-label={say("Job file")}
-          tabIndex={-1}
-          accept=".json,.yaml,.yml"
-          onChange={(event) => {
-            const chosen = event.target.files?.[0];
-            event.target.value = "";
-            if (chosen !== undefined) void open(chosen);
-          }}
-        />
-        <button
-          type="button"
-          className="quiet"
-          onClick={() => {
-            saveText("job.json", `${JSON.stringify(document, null, 2)}\n`, "application/json");
-          }}
-        >
-          {say("Save job")}
-        </button>
+            {say("Blank job")}
+          </button>
+          <a href="#flasks">{say("Flasks")}</a>
+          <a href="#complaint">{say("Complaint")}</a>
+          <button type="button" className="quiet" onClick={() => file.current?.click()}>
+            {say("Open file")}
+          </button>
+          <input
+            ref={file}
+            type="file"
+            className="visually-hidden"
+            aria-label={say("Job file")}
+            tabIndex={-1}
+            accept=".json,.yaml,.yml"
+            onChange={(event) => {
+              const chosen = event.target.files?.[0];
+              event.target.value = "";
+              if (chosen !== undefined) void open(chosen);
+            }}
+          />
+          <button
+            type="button"
+            className="quiet"
+            onClick={() => {
+              saveText("job.json", `${JSON.stringify(document, null, 2)}\n`, "application/json");
+            }}
+          >
+            {say("Save job")}
+          </button>
+          <LanguageSelect />
+        </ToolsFold>
         <label className="tool-check">
           <input
             type="checkbox"
@@ -115,7 +119,6 @@ export function Toolbar(props: ToolbarProps): ReactElement {
           />
           {say("Bright light")}
         </label>
-        <LanguageSelect />
       </div>
       {last !== undefined && (
         <p className="undo" role="status">

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { violationsOf } from "./look.ts";
-import { setStage } from "./page.ts";
+import { setStage, unfoldTools } from "./page.ts";
 import type { Stage } from "./page.ts";
 
 let stage: Stage;
@@ -22,6 +22,7 @@ test.each(SIZES)("no accessibility violation at %i × %i: result, error, empty",
   await page.fill("#field-water-readings-0-value", "-5");
   await page.waitForSelector('[data-state="blocked"]');
   expect(await violationsOf(page)).toEqual([]);
+  await unfoldTools(page);
   await page.getByRole("button", { name: "Blank job" }).click();
   expect(await violationsOf(page)).toEqual([]);
 });

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { parse } from "yaml";
 import { builtInTrade, readJob } from "../../src/agronomy/index.ts";
 import { overhang, smallControls, unfold, violationsInEveryLook, violationsOf } from "./look.ts";
-import { setStage, SOON } from "./page.ts";
+import { setStage, SOON, unfoldTools } from "./page.ts";
 import type { Stage } from "./page.ts";
 
 let stage: Stage;
@@ -20,6 +20,7 @@ const WHOLE = fileURLToPath(new URL("../../src/web/job/whole-job.yaml", import.m
 
 async function savedJob(page: Page): Promise<Record<string, unknown>> {
   const download = page.waitForEvent("download");
+  await unfoldTools(page);
   await page.getByRole("button", { name: "Save job" }).click();
   return JSON.parse(readFileSync(await (await download).path(), "utf8")) as Record<string, unknown>;
 }
@@ -62,6 +63,7 @@ async function tabTo(page: Page, id: string): Promise<void> {
 
 test("by keyboard alone, on a phone: an active by hand, a feed, a product by its label, a second water", async () => {
   const page = await stage.visit(360, 740);
+  await unfoldTools(page);
   await page.getByRole("button", { name: "Blank job" }).click();
   await page.selectOption("#field-mix-0-active", { label: "not in the list: enter it by hand" });
   await page.focus("#field-mix-0-active");

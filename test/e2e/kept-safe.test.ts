@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import type { Download, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { violationsOf } from "./look.ts";
-import { setStage } from "./page.ts";
+import { setStage, unfoldTools } from "./page.ts";
 import type { Stage } from "./page.ts";
 import { newProfile } from "./profile.ts";
 
@@ -79,6 +79,7 @@ test("each keystroke is there after a reload, also one that makes no sense, and 
 test("a new job leaves the others alone; a reload opens the one that was open", async () => {
   const page = await stage.visit(1280, 900);
   await page.fill(TITLE, "North block");
+  await unfoldTools(page);
   await page.getByRole("button", { name: "Blank job" }).click();
   expect(await page.inputValue(TITLE)).toBe("");
   await page.fill(TITLE, "South block");
@@ -116,6 +117,7 @@ test("all jobs go out as one file and come in on another device, each text as ty
   const page = await stage.visit(1280, 900);
   await page.fill(TITLE, "Ridge");
   await page.fill("#field-water-readings-0-value", " 92,5mg/L");
+  await unfoldTools(page);
   await page.getByRole("button", { name: "Blank job" }).click();
   await page.fill(TITLE, "Flat");
   await openJobs(page);

@@ -8,7 +8,7 @@ import { builtInThermo } from "../../src/chem/index.ts";
 import { planHtml } from "../../src/report/index.ts";
 import { loadLanguage } from "../../src/words/index.ts";
 import { violationsOf } from "./look.ts";
-import { setStage, SOON } from "./page.ts";
+import { setStage, SOON, unfoldTools } from "./page.ts";
 import type { Stage } from "./page.ts";
 
 let stage: Stage;
@@ -21,6 +21,7 @@ afterAll(async () => {
 
 /** Chooses a language and waits until the card is in it, which is the last to follow. */
 async function choose(page: Page, tag: string, onCard: string): Promise<void> {
+  await unfoldTools(page);
   await page.locator(`select:has(option[value="${tag}"])`).selectOption(tag);
   await page.getByTestId("card").getByText(onCard).first().waitFor({ timeout: 90_000 });
 }

@@ -22,12 +22,12 @@ export const LOOKS: readonly Look[] = [
  * What axe finds wrong with a page as it stands, or with a part of it, A and AA. With the system's own colours it reads
  * the page's text fill beside the system's background, a pair that is never shown: contrast is the system's matter there.
  *
- * @param only "colours" for the rules that the colours decide
+ * @param only "colours" for the rules that the colours decide, "bright colours" for the stricter ones of bright light
  */
 export async function violationsOf(
   page: Page,
   within = "body",
-  only: "all" | "colours" = "all",
+  only: "all" | "colours" | "bright colours" = "all",
 ): Promise<readonly string[]> {
   const forced = await page.evaluate(() => window.matchMedia("(forced-colors: active)").matches);
   // Neither the selectors of what passes nor a second page to gather the results of frames (there are none) are
@@ -37,6 +37,7 @@ export async function violationsOf(
     .options({ resultTypes: ["violations"] })
     .include(within);
   if (only === "colours") scan.withRules(["color-contrast"]);
+  else if (only === "bright colours") scan.withRules(["color-contrast-enhanced"]);
   else
     scan
       .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"])

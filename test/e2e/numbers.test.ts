@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { setStage, SOON } from "./page.ts";
+import { setStage, SOON, unfoldTools } from "./page.ts";
 import type { Stage } from "./page.ts";
 
 let stage: Stage;
@@ -22,6 +22,7 @@ const echo = (): Promise<string | null> => page.locator(`${CALCIUM}-about`).text
 /** The first reading as the job that would be saved holds it. */
 async function savedReading(): Promise<unknown> {
   const download = page.waitForEvent("download");
+  await unfoldTools(page);
   await page.getByRole("button", { name: "Save job" }).click();
   const saved = JSON.parse(readFileSync(await (await download).path(), "utf8")) as {
     water: { readings: unknown[] };

@@ -16,6 +16,13 @@ export interface Stage {
   close(): Promise<void>;
 }
 
+/** Unfolds the tools at the head of the page, which a phone folds away. */
+export async function unfoldTools(page: Page): Promise<void> {
+  const summary = page.locator(".tools-fold > summary");
+  const open = await page.locator(".tools-fold[open]").count();
+  if (open === 0 && (await summary.isVisible())) await summary.click();
+}
+
 /** How long a poll of the page goes on: long enough for a machine that has other things to do. */
 export const SOON = { timeout: 30_000 } as const;
 

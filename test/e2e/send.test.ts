@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { setStage } from "./page.ts";
+import { setStage, unfoldTools } from "./page.ts";
 import type { Stage } from "./page.ts";
 
 let stage: Stage;
@@ -63,6 +63,7 @@ test("a link holds the whole job, and what it holds is never asked of a server",
 test("a link is pasted into a page that is open; a broken one is refused in words", async () => {
   const link = await linkOf(await stage.visit(1280, 900));
   const page = await stage.visit(1280, 900);
+  await unfoldTools(page);
   await page.getByRole("button", { name: "Blank job" }).click();
   await openJobs(page);
   const open = async (text: string): Promise<void> => {

@@ -18,7 +18,7 @@ import type {
 } from "./messages.ts";
 
 /** How long [ms] the page waits after a keystroke before it asks again. */
-const DEBOUNCE_MS = 50;
+const DEBOUNCE_MS = 10;
 
 /** What the page knows from the engine. */
 export interface EngineView<K extends keyof AnswerTo = "plan"> {

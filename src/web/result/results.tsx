@@ -1,4 +1,4 @@
-import { useMemo } from "react";
+import { memo, useMemo } from "react";
 import type { ReactElement, ReactNode } from "react";
 import type { Plan, Programme } from "../../agronomy/index.ts";
 import type { FirstAnswer, Planned } from "../engine/messages.ts";
@@ -36,22 +36,9 @@ interface ResultsProps {
 }
 
 /** Everything that follows from the job. */
-export function Results({
-  planned,
-  first,
-  picked,
-  onPick,
-  askAbout,
-  sampleNote,
-}: ResultsProps): ReactElement {
-  const { plan, job } = planned;
-  const { aim } = job;
-  const language = useLanguage();
-  const say = sayIn(language);
-  const { order, loads, jar, cautions } = picked.filling;
-  const pickedWords = programmeWords(picked, language);
-  const { known } = planned;
-  const beside = known.sources.filter(({ key }) => plan.sources.every((used) => used.key !== key));
+export function Results({ first, sampleNote, ...whole }: ResultsProps): ReactElement {
+  const { planned, picked } = whole;
+  const { plan, job, known } = planned;
   const names = useMemo(
     () =>
       new Map(
@@ -66,6 +53,27 @@ export function Results({
       <AnswerLine planned={planned} picked={picked} />
       {sampleNote}
       <ThreeAnswers plan={first?.plan ?? plan} job={first?.job ?? job} first={first !== null} />
+      <Following {...whole} />
+    </SourcesContext>
+  );
+}
+
+/** What waits for the whole plan; left as it stands while a first answer comes in. */
+const Following = memo(function Following({
+  planned,
+  picked,
+  onPick,
+  askAbout,
+}: Omit<ResultsProps, "first" | "sampleNote">): ReactElement {
+  const { plan, job, known } = planned;
+  const { aim } = job;
+  const language = useLanguage();
+  const say = sayIn(language);
+  const { order, loads, jar, cautions } = picked.filling;
+  const pickedWords = programmeWords(picked, language);
+  const beside = known.sources.filter(({ key }) => plan.sources.every((used) => used.key !== key));
+  return (
+    <>
       <Section id="section-ways" title="Ways out">
         {plan.chosen === null && (
           <p className="message message-warning">{say("Nothing tried meets the aim.")}</p>
@@ -122,9 +130,9 @@ export function Results({
         </details>
         <Versions plan={plan} />
       </Section>
-    </SourcesContext>
+    </>
   );
-}
+});
 
 function Versions({ plan }: { plan: Plan }): ReactElement {
   const say = sayIn(useLanguage());

@@ -2,6 +2,7 @@ import type { Phrases } from "../phrases.ts";
 
 /** The page around the form: bars, jobs, and what is said without a network. */
 export const PAGE: Phrases = {
+  "Samples, files, language": "Beispiele, Dateien, Sprache",
   "Skip to what follows": "Zum Ergebnis springen",
   "What you know": "Was Sie wissen",
   "What follows": "Was daraus folgt",

@@ -2,6 +2,7 @@ import type { Phrases } from "../phrases.ts";
 
 /** The page around the form: bars, jobs, and what is said without a network. */
 export const PAGE: Phrases = {
+  "Samples, files, language": "Ejemplos, archivos, idioma",
   "Skip to what follows": "Ir al resultado",
   "What you know": "Lo que sabe",
   "What follows": "Lo que resulta",

@@ -2,6 +2,7 @@ import type { Phrases } from "../phrases.ts";
 
 /** The page around the form: bars, jobs, and what is said without a network. */
 export const PAGE: Phrases = {
+  "Samples, files, language": "Exemples, fichiers, langue",
   "Skip to what follows": "Aller au résultat",
   "What you know": "Ce que vous savez",
   "What follows": "Ce qui en découle",
