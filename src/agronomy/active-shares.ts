@@ -1,6 +1,7 @@
 import { metalOf } from "../chem/index.ts";
 import type { DryDownStep, Equilibrium } from "../chem/index.ts";
-import { bindingWhy } from "./binding-known.ts";
+import { bindingOf } from "./binding-known.ts";
+import type { BindingKnown } from "./binding-known.ts";
 import type { LeafPaths } from "./leaf.ts";
 import { sharesOf } from "./shares.ts";
 import type { HeldShares } from "./shares.ts";
@@ -12,28 +13,35 @@ const TENFOLD = 10;
 
 const COMPUTED: Evidence = "computed";
 
+/** All of what metals cannot take is free of them; of what is not known, no share can be given. */
+function freeBy(kind: BindingKnown["kind"]): number | null {
+  return kind === "nothing to bind" ? 1 : null;
+}
+
 /** The answer for an active in the full tank, without its range. */
 export function tankShare(active: TankActive, equilibrium: Equilibrium): Share {
-  const { known, why } = bindingWhy(active);
+  const { kind, why } = bindingOf(active);
   const range = { low: null, high: null };
-  if (!known) return { free: null, ...range, heldBy: {}, ownAcid: null, evidence: COMPUTED, why };
+  if (kind !== "computed")
+    return { free: freeBy(kind), ...range, heldBy: {}, ownAcid: null, evidence: "common practice", why };
   return { ...sharesOf(equilibrium, active.component ?? ""), ...range, evidence: COMPUTED, why };
 }
 
 /** The answer for an active on the leaf with its two ends, without its range. */
 export function leafShare(active: TankActive, paths: LeafPaths): LeafShare {
-  const { known, why } = bindingWhy(active);
+  const { kind, why } = bindingOf(active);
+  const known = kind === "computed";
   const sharesAt = (step: DryDownStep | undefined): HeldShares | null =>
     step === undefined || !known ? null : sharesOf(step.equilibrium, active.component ?? "");
   const central = paths["at threshold"].steps;
   const end = sharesAt(central.at(-1));
   return {
-    free: end?.free ?? null,
+    free: known ? (end?.free ?? null) : freeBy(kind),
     low: null,
     high: null,
     heldBy: end?.heldBy ?? {},
     ownAcid: end?.ownAcid ?? null,
-    evidence: COMPUTED,
+    evidence: known ? COMPUTED : "common practice",
     why,
     withoutSolid: sharesAt(paths.never.steps.at(-1)),
     withSolid: sharesAt(paths["at equilibrium"].steps.at(-1)),

@@ -99,8 +99,11 @@ export interface ActiveRecord extends Provenance {
   readonly basis: "acid equivalent" | "active" | "salt";
   /** Ligand id of the thermodynamic data; null when no constants exist. */
   readonly ligand: string | null;
-  /** What the constants are worth: "constants" measured on it, "analogy" borrowed, "none" no metal binding known. */
-  readonly binding: "constants" | "analogy" | "none";
+  /**
+   * What is known of its binding by metals: "constants" measured on it, "analogy" borrowed ones, "none" not known,
+   * "nothing to bind" for a neutral molecule, an ester or a permanent cation, which no metal ion can take.
+   */
+  readonly binding: "constants" | "analogy" | "none" | "nothing to bind";
   readonly bindingNote: string | null;
   readonly pKa: readonly AcidConstant[];
   readonly forms: readonly ActiveForm[];

@@ -1,4 +1,4 @@
-import { uncomputedPairs } from "../chem/index.ts";
+import { bindingOf } from "./binding-known.ts";
 import { borrowedActivity } from "./borrowed-activity.ts";
 import { moneyOf, programmeCost } from "./cost.ts";
 import type { Extent } from "./cost.ts";
@@ -16,6 +16,7 @@ import { holdingTimeOf } from "./sprayer.ts";
 import type { DosedConditioner } from "./tank.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { ActiveVerdict, PlannedDose, Programme, ProgrammePart, Remark, TankState } from "./types.ts";
+import { uncomputedTexts } from "./uncomputed.ts";
 import { judgeTank, leastOfDraws } from "./verdict.ts";
 import type { Effort } from "./bands/calibrate.ts";
 import type { ProgrammeDraws } from "./bands/programme-draws.ts";
@@ -120,15 +121,16 @@ function plannedDose({ record, formId, dose_gPerL }: DosedConditioner): PlannedD
 }
 
 /**
- * True when every active whose binding is known keeps the share of the planned rate aimed for; null when none is known.
- * A form that does not ionise, such as an ester, leaves metals nothing to hold.
+ * True when every active whose binding is known keeps the share of the planned rate aimed for; null when it is known of
+ * none, or only of those that metals cannot take while others are not known.
  */
 function meetsAim(actives: readonly ActiveVerdict[], draft: Draft): boolean | null {
   const { where, freeShare } = draft.setting.job.aim;
+  const kinds = draft.tank.actives.map((active) => bindingOf(active).kind);
+  if (!kinds.includes("computed") && kinds.includes("not known")) return null;
   const shares = actives.flatMap((active, i): readonly number[] => {
     const { free } = where === "in the tank" ? active.inTank : active.onLeaf;
-    if (free !== null) return [free * (draft.rateFactors[i] ?? 1)];
-    return draft.kind === "other form" && draft.setting.mix[i]?.form?.dissociates === false ? [1] : [];
+    return free === null ? [] : [free * (draft.rateFactors[i] ?? 1)];
   });
   return shares.length === 0 ? null : shares.every((free) => free >= freeShare);
 }
@@ -149,17 +151,8 @@ function remarksOn(draft: Draft): readonly Remark[] {
     const evidence = fromMemory ? "common practice" : "published rule";
     remarks.push({ code: "conditioner-environment", text, evidence, source });
   }
-  for (const pair of uncomputedPairs(
-    draft.setting.chemistry.thermo,
-    Object.keys(draft.tank.totals_molPerL),
-  )) {
-    remarks.push({
-      code: "binding-not-computed",
-      text: `Binding of ${pair.metal} by ${pair.ligand} is not computed: ${pair.why}`,
-      evidence: "computed",
-      source: null,
-    });
-  }
+  for (const text of uncomputedTexts(draft.setting.chemistry.thermo, draft.tank))
+    remarks.push({ code: "binding-not-computed", text, evidence: "computed", source: null });
   return remarks;
 }
 

@@ -77,7 +77,7 @@ export function recordOfOwn(own: OwnActive, trade: TradeData): ActiveRecord {
     molarMass_gPerMol: own.molarMass_gPerMol,
     basis: dissolves ? "acid equivalent" : "active",
     ligand: dissolves ? ownLigandId(own) : null,
-    binding: (affinity?.ligand ?? null) === null ? "none" : "analogy",
+    binding: bindingBy(affinity),
     bindingNote: bindingNote(own, affinity),
     pKa: own.pKa.map((value) => ({ value, temperature_C: 25, note: null, ...OWN })),
     forms: formsOf(own, dissolves, trade),
@@ -96,6 +96,11 @@ export function recordOfOwn(own: OwnActive, trade: TradeData): ActiveRecord {
   };
 }
 
+function bindingBy(affinity: AffinityClass | null): ActiveRecord["binding"] {
+  if ((affinity?.ligand ?? null) !== null) return "analogy";
+  return affinity?.id === "none" ? "nothing to bind" : "none";
+}
+
 function bindingNote(own: OwnActive, affinity: AffinityClass | null): string {
   if (affinity !== null && affinity.standIn !== null) {
     const acids = own.pKa.length === 0 ? " Its acid constants are borrowed too." : "";
@@ -104,7 +109,7 @@ function bindingNote(own: OwnActive, affinity: AffinityClass | null): string {
       `The borrowed metal constants may be ten times weaker or stronger.${acids}`
     );
   }
-  if (affinity?.id === "none") return `${own.name} was entered as binding no metals: nothing is computed.`;
+  if (affinity?.id === "none") return `${own.name} was entered as binding no metals.`;
   if (own.pKa.length === 0) return `No acid constants and no affinity were given for ${own.name}: not known.`;
   return `No affinity was given for ${own.name}: what holds it is not known. Its acid counts for the tank's pH.`;
 }

@@ -57,7 +57,7 @@ describe("conditioners a plan searches", () => {
     const plan = planOf({ ...base, water: { readings }, conditioners: [{ chemistry: "lactic acid" }] });
     const remarks = plan.programmes.find((p) => p.conditioner === "lactic-acid")?.remarks ?? [];
     expect(remarks.filter((r) => r.code === "binding-not-computed").map((r) => r.text)).toEqual([
-      expect.stringContaining("Fe+3 by Lact-"),
+      expect.stringContaining("How lactate binds iron is not computed."),
     ]);
   });
 });

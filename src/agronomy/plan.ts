@@ -3,6 +3,7 @@ import type { Issue, Read } from "../units/index.ts";
 import { completeWater } from "../water/index.ts";
 import type { Effort } from "./bands/calibrate.ts";
 import { USUAL_DRAWS } from "./bands/draws.ts";
+import { bindsNothing } from "./binding-known.ts";
 import { candidatesOf } from "./candidates.ts";
 import { feedConcentration_molPerL, solubility_gPerL } from "./feed.ts";
 import { asPlanned, conditioned, freeIn, lessWater } from "./programmes.ts";
@@ -62,7 +63,9 @@ export function* planInSteps(
   const free = freeIn(asked, job.spray.volume_LPerHa, []);
   const setting: Setting = {
     ...asked,
-    plannedMeets: free.ok && free.value !== null && free.value >= job.aim.freeShare,
+    plannedMeets:
+      free.ok &&
+      (free.value === null ? bindsNothing(asPlanned(asked).tank) : free.value >= job.aim.freeShare),
   };
 
   const issues: Issue[] = [...feedsThatDoNotDissolve(setting)];

@@ -196,7 +196,7 @@ export function lessWater(setting: Setting): Computed<Draft | null> {
     const drier = volume_LPerHa - VOLUME_STEP_LPERHA;
     return draftOf(setting, {
       id: "less-water",
-      name: `less water: ${String(volume_LPerHa)} L/ha`,
+      name: `less water: ${String(Number(volume_LPerHa.toPrecision(3)))} L/ha`,
       kind: "less water",
       volume_LPerHa,
       remarks,
@@ -220,46 +220,78 @@ export function doseLimits({ record, formId, choice }: Candidate): {
 /** Factor on a dose that fell a little short of the confidence asked for. */
 export const SURER = 1.15;
 
-/** One conditioner at the least dose that meets the aim, or at its best dose when none does. */
-export function conditioned(setting: Setting, candidate: Candidate): Computed<Draft> {
-  const { job } = setting;
-  const { record, formId, choice } = candidate;
+/** A dose, and what is to be said of how it was found. */
+interface DoseShown {
+  readonly dose: number;
+  readonly remark: Remark | null;
+}
+
+/**
+ * The dose a conditioner is shown at where none can be computed: the label's least, else the usual one, else, where the
+ * job asks for it, the highest that would be searched. null for one that nobody asked for and no usual dose is known of.
+ *
+ * @param why what kept a dose from being computed, as a sentence
+ */
+function doseForComparison(candidate: Candidate, why: Pick<Remark, "code" | "text">): DoseShown | null {
+  const { record, choice } = candidate;
   const { least, most } = doseLimits(candidate);
-  const dosed = (dose_gPerL: number): DosedConditioner => ({ record, formId, dose_gPerL });
-  const remarks: Remark[] = [];
-  const usual = Math.min(most, Math.max(least, record.usualDose?.low_gPerL ?? most));
-  const found: Computed<DoseFound> = setting.plannedMeets
-    ? { ok: true, value: { kind: "met", dose: usual, free: job.aim.freeShare } }
-    : searchDose(setting, (dose) => [dosed(dose)], job.aim.freeShare, { least, most });
-  if (!found.ok) return found;
-  let dose: number;
-  if (setting.plannedMeets) {
-    dose = roundDoseUp(usual, most);
-    remarks.push({
-      code: "not-needed-for-binding",
-      text: "The aim is met with nothing added. Shown at the usual dose, for comparison.",
-      evidence: "computed",
-      source: record.usualDose?.source ?? record.searchLimit.source,
-    });
-  } else if (found.value.kind === "not known") {
-    dose = usual;
-    remarks.push({
-      code: "dose-not-from-binding",
-      text: "No active here has known binding constants, so the dose is the usual one, not a computed one.",
-      evidence: "common practice",
-      source: record.usualDose?.source ?? record.searchLimit.source,
-    });
-  } else {
-    dose = roundDoseUp(found.value.dose, most);
-    if (found.value.kind === "not met") {
-      remarks.push({
-        code: NOT_MET,
-        text: `No dose up to ${String(roundDoseUp(most, most))} g/L meets the aim${surely(setting)}; this is the best one tried.`,
-        evidence: "computed",
-        source: record.searchLimit.source,
-      });
-    }
+  const shown = (dose: number, words: string, source: string): DoseShown => ({
+    dose: roundDoseUp(dose, most),
+    remark: { ...why, text: `${why.text} ${words}`, evidence: "common practice", source },
+  });
+  const usual = record.usualDose?.low_gPerL ?? null;
+  if (record.usualDose !== null && usual !== null) {
+    const dose = Math.min(most, Math.max(least, usual));
+    return shown(dose, "Shown at the usual dose.", record.usualDose.source);
   }
+  const { source } = record.searchLimit;
+  if (least > 0) return shown(least, "Shown at the label's least dose.", source);
+  if (choice === null) return null;
+  return shown(most, "No usual dose is known: shown at the highest dose searched.", source);
+}
+
+/** The least dose that meets the aim, or the best one where none does. */
+function doseSearched(setting: Setting, candidate: Candidate): Computed<DoseShown | null> {
+  const { record, formId } = candidate;
+  const { least, most } = doseLimits(candidate);
+  if (setting.plannedMeets) {
+    const why = { code: "not-needed-for-binding", text: "The aim is met with nothing added." };
+    return { ok: true, value: doseForComparison(candidate, why) };
+  }
+  const at = (dose_gPerL: number): readonly DosedConditioner[] => [{ record, formId, dose_gPerL }];
+  const found = searchDose(setting, at, setting.job.aim.freeShare, { least, most });
+  if (!found.ok) return found;
+  if (found.value.kind === "not known") {
+    const why = {
+      code: "dose-not-from-binding",
+      text: "What metals hold of the actives here is not known, so no dose was computed.",
+    };
+    return { ok: true, value: doseForComparison(candidate, why) };
+  }
+  const dose = roundDoseUp(found.value.dose, most);
+  if (found.value.kind === "met") return { ok: true, value: { dose, remark: null } };
+  const remark: Remark = {
+    code: NOT_MET,
+    text: `No dose up to ${String(roundDoseUp(most, most))} g/L meets the aim${surely(setting)}; this is the best one tried.`,
+    evidence: "computed",
+    source: record.searchLimit.source,
+  };
+  return { ok: true, value: { dose, remark } };
+}
+
+/**
+ * One conditioner at the least dose that meets the aim, or at its best dose when none does; null for one that nobody
+ * asked for, where no dose can be computed and no usual one is known.
+ */
+export function conditioned(setting: Setting, candidate: Candidate): Computed<Draft | null> {
+  const { record, formId, choice } = candidate;
+  const { most } = doseLimits(candidate);
+  const found = doseSearched(setting, candidate);
+  if (!found.ok) return found;
+  if (found.value === null) return { ok: true, value: null };
+  const { dose, remark } = found.value;
+  const remarks = remark === null ? [] : [remark];
+  const dosed = (dose_gPerL: number): DosedConditioner => ({ record, formId, dose_gPerL });
   const draftAt = (dose_gPerL: number): Draft => {
     const conditioner = dosed(dose_gPerL);
     return draftOf(setting, {

@@ -3,7 +3,7 @@ import type { Effort } from "./bands/calibrate.ts";
 import type { DrawnAim, DrawSetting, ProgrammeDraws } from "./bands/programme-draws.ts";
 import { RATE_FACTOR } from "./bands/model-uncertainty.ts";
 import { leafShare, tankShare } from "./active-shares.ts";
-import { bindingWhy, computedComponents } from "./binding-known.ts";
+import { bindingOf, computedComponents } from "./binding-known.ts";
 import { byClock, clockRange } from "./clock.ts";
 import { DRYING_STOPS } from "./chemistry.ts";
 import type { Chemistry } from "./chemistry.ts";
@@ -183,7 +183,7 @@ export function leastFree(
   factors: readonly number[] = [],
 ): Computed<number | null> {
   const judged = tank.actives.flatMap((a, i) =>
-    a.component === null || a.product.active.binding === "none"
+    a.component === null || bindingOf(a).kind !== "computed"
       ? []
       : [{ component: a.component, factor: factors[i] ?? 1 }],
   );
@@ -231,7 +231,7 @@ function dryingStep(step: DryDownStep, actives: readonly TankActive[]): DryingSt
   const free: Record<string, number | null> = {};
   const heldBy: Record<string, Readonly<Record<string, number>>> = {};
   for (const active of actives) {
-    const known = bindingWhy(active).known;
+    const known = bindingOf(active).kind === "computed";
     const shares = known ? sharesOf(step.equilibrium, active.component ?? "") : null;
     free[active.product.active.id] = shares?.free ?? null;
     heldBy[active.product.active.id] = shares?.heldBy ?? {};

@@ -77,7 +77,7 @@ async function give(
       io.stdout(cardText(fillCard(plan, facts, language), language));
       return EXIT.done;
     case "text":
-      io.stdout(planText(plan, language));
+      io.stdout(planText(plan, language, job.aim.where));
       return EXIT.done;
     case "html":
       return writeReport(form.file, planHtml(plan, job, facts, { part: form.part, language }), io);
@@ -109,7 +109,12 @@ function leave(plan: Plan, job: Job, strict: boolean, io: CliIo): number {
     return EXIT.outsideRange;
   }
   if (plan.chosen === null) {
-    io.stderr("No programme meets the aim. The result shows how near each one comes.\n");
+    const judged = plan.programmes.some(({ meetsAim }) => meetsAim !== null);
+    io.stderr(
+      judged
+        ? "No programme meets the aim. The result shows how near each one comes.\n"
+        : "What metals hold of these actives is not known: no programme could be held against the aim.\n",
+    );
     return EXIT.noneFound;
   }
   return EXIT.done;

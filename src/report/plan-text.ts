@@ -1,4 +1,4 @@
-import type { ActiveVerdict, Load, Plan, Programme, RuleVerdict } from "../agronomy/index.ts";
+import type { ActiveVerdict, Job, Load, Plan, Programme, RuleVerdict, Share } from "../agronomy/index.ts";
 import { ENGLISH, fill } from "../words/index.ts";
 import type { Language } from "../words/index.ts";
 import { wrap } from "./card-text.ts";
@@ -22,13 +22,22 @@ import {
 import { uncertaintySentences } from "./uncertainty-words.ts";
 import { wordIssue } from "./wording.ts";
 
-/** The answer to a job as plain text: numbers first, then why. At most 78 signs wide. */
-export function planText(plan: Plan, language: Language = ENGLISH): string {
+/**
+ * The answer to a job as plain text: numbers first, then why. At most 78 signs wide.
+ *
+ * @param where the aim is about, which the ways out are compared by
+ */
+export function planText(
+  plan: Plan,
+  language: Language = ENGLISH,
+  where: Job["aim"]["where"] = "on the leaf",
+): string {
   const chosen = plan.programmes.find((programme) => programme.id === plan.chosen) ?? null;
   const parts: string[][] = [
     waterLines(plan, language),
     activesLines(plan, language),
-    programmesLines(plan, chosen, language),
+    programmesLines(plan, chosen, where, language),
+    notComputedLines(plan, language),
     uncertaintyLines(plan, language),
     orderLines(plan, language),
     loadsLines(plan, language),
@@ -76,9 +85,11 @@ function activeLines(active: ActiveVerdict, language: Language): string[] {
     ...[plan.inTheTank, plan.onTheLeaf, plan.byTheClock].map((one) => one.length + 1),
   );
   const say = (label: string, text: string, evidence: string): void => {
-    lines.push(...wrap(`  ${label.padEnd(width)}${text} ${evidence}`, " ".repeat(width + 2)));
+    lines.push(...wrap(`  ${label.padEnd(width)}${text} ${evidence}`.trimEnd(), " ".repeat(width + 2)));
   };
-  say(plan.inTheTank, shareText(active.inTank, language), evidenceMark(active.inTank.evidence, language));
+  const markOf = (share: Share): string =>
+    share.free === null ? "" : evidenceMark(share.evidence, language);
+  say(plan.inTheTank, shareText(active.inTank, language), markOf(active.inTank));
   const mud = onMudText(active.onMud, language);
   if (mud !== null) say(plan.onTheMud, mud, evidenceMark(active.onMud?.evidence ?? "computed", language));
   const ends = leafEndsText(active.onLeaf, language);
@@ -87,7 +98,7 @@ function activeLines(active: ActiveVerdict, language: Language): string[] {
     [shareText(active.onLeaf, language), ends, ownAcidText(active.onLeaf, language)]
       .filter((text) => text !== null)
       .join(". "),
-    evidenceMark(active.onLeaf.evidence, language),
+    markOf(active.onLeaf),
   );
   say(plan.byTheClock, clockText(active.byClock, language), evidenceMark(active.byClock.evidence, language));
   for (const rule of active.rules) lines.push(...ruleLines(rule, language));
@@ -109,48 +120,72 @@ function contradiction({ contradictedBy }: RuleVerdict, { words, phrases }: Lang
     : [fill(words.plan.contradicted, { by: phrases.say(contradictedBy).text })];
 }
 
-function programmesLines(plan: Plan, chosen: Programme | null, language: Language): string[] {
+/** Code of remarks that hold for every way out alike, and are said once. */
+const SAID_ONCE = "binding-not-computed";
+
+function notComputedLines({ programmes }: Plan, language: Language): string[] {
+  const remarks = programmes.flatMap((one) => one.remarks.filter(({ code }) => code === SAID_ONCE));
+  const said = [...new Set(remarks.map(({ text }) => language.phrases.say(text).text))];
+  return said.length === 0
+    ? []
+    : [language.words.plan.notComputed, ...said.flatMap((text) => wrap(`  ${text}`, "    "))];
+}
+
+function programmesLines(
+  plan: Plan,
+  chosen: Programme | null,
+  where: Job["aim"]["where"],
+  language: Language,
+): string[] {
   const words = language.words.plan;
-  const lines: string[] = [words.waysOut];
+  const lines: string[] = [where === "on the leaf" ? words.waysOut : words.waysOutInTank];
   const planned = plan.programmes.find((programme) => programme.kind === "none");
   const worth = planned === undefined ? null : heldValueText(planned, language);
   if (worth !== null) lines.push(...wrap(`${worth} ${evidenceMark("computed", language)}`, "  "));
   plan.programmes.forEach((programme, index) => {
     const mark = programme.id === plan.chosen ? "*" : " ";
     const number = String(index + 1).padStart(2);
-    lines.push(...wrap(`${mark}${number}. ${programmeText(programme, language)}`, "     "));
+    lines.push(...wrap(`${mark}${number}. ${programmeText(programme, where, language)}`, "     "));
     for (const { level, text, evidence } of programme.reasons.filter((one) => one.level !== "note")) {
       const said = `${levelText(level, language)}: ${language.phrases.say(text).text}`;
       lines.push(...wrap(`     ${said} ${evidenceMark(evidence, language)}`, "       "));
     }
-    for (const { text, evidence } of programme.remarks) {
+    for (const { text, evidence } of programme.remarks.filter(({ code }) => code !== SAID_ONCE)) {
       const said = language.phrases.say(text).text;
       lines.push(...wrap(`     ${said} ${evidenceMark(evidence, language)}`, "       "));
     }
   });
   const last =
     chosen === null
-      ? words.noneFillsAsPlanned
+      ? planned?.meetsAim === null
+        ? words.noneJudged
+        : words.noneFillsAsPlanned
       : fill(words.chosen, {
-          name: language.phrases.name(chosen.name),
-          dose: doseText(chosen, language),
+          name: programmeName(chosen, language),
           volume: language.figures.figure(chosen.waterVolume_LPerHa),
         });
   lines.push(...wrap(last));
   return lines;
 }
 
-function programmeText(programme: Programme, language: Language): string {
+/** A way out with its dose, where the dose is not the name said again. */
+function programmeName(programme: Programme, language: Language): string {
+  const name = language.phrases.name(programme.name);
+  const { kind } = programme;
+  return kind === "none" || kind === "less water" ? name : `${name}: ${doseText(programme, language)}`;
+}
+
+function programmeText(programme: Programme, where: Job["aim"]["where"], language: Language): string {
   const { plan, answers } = language.words;
   const { figure, pHText } = language.figures;
-  const leaf = leastFree(programme.actives, "on the leaf");
+  const leaf = leastFree(programme.actives, where);
   const free = leaf === null ? answers.notKnown : fill(plan.freeInHundred, { count: figure(100 * leaf, 2) });
   const met =
     programme.confidence === null
       ? []
       : [fill(plan.metInDraws, { count: figure(100 * programme.confidence, 2) })];
   const parts = [
-    `${language.phrases.name(programme.name)}: ${doseText(programme, language)}`,
+    programmeName(programme, language),
     [free, standing(programme, language), ...met].join(", "),
     programmeCostText(programme, language),
     fill(plan.tankPH, { pH: pHText(programme.tank.pH) }),

@@ -12,6 +12,7 @@ const words = {
     constants: "Binding constants were measured on it.",
     analogy: "Binding constants are borrowed from a like substance.",
     none: "No binding by metals is known: what holds it is not computed.",
+    "nothing to bind": "Metals have nothing to bind here: all of it stays free of them.",
   },
   sensitivities: (name: string): string => `Waters that ${name} suffers in`,
   sensitivityHeads: ["What", "How much", "From where on", "How it is known"],
