@@ -12,6 +12,7 @@ import type { Draft, Setting } from "./programmes.ts";
 import type { TradeData } from "./trade-data.ts";
 import { rankProgrammes } from "./ranking.ts";
 import type { Job, PlanUncertainty, Programme } from "./types.ts";
+import { shortName } from "./uncomputed.ts";
 import { leastOfDraws } from "./verdict.ts";
 import type { Computed } from "./verdict.ts";
 
@@ -84,6 +85,20 @@ export function rankSurely(
   }
 }
 
+/**
+ * The ligand that the key of an uncertain constant or activity coefficient is about, as people call it: of
+ * "activity:CaMcpa+" and of "constant:metals of mcpa" it is MCPA. null for anything else.
+ */
+function substanceOf(thermo: ThermoData, input: string): string | null {
+  const [kind = "", name = ""] = input.split(/:(.*)/s);
+  if (kind !== "activity" && kind !== "constant") return null;
+  const shared = name.startsWith("metals of ") ? name.slice("metals of ".length) : null;
+  const found = thermo.ligands.find(({ id, component }) =>
+    shared === null ? name.includes(component.replace(/[+-]\d*$/, "")) : id === shared,
+  );
+  return found === undefined ? null : shortName(found.name);
+}
+
 /** What the ranges rest on, for the programme that is chosen or, when none is, for nothing added. */
 export function uncertaintyOf(
   id: string,
@@ -96,7 +111,11 @@ export function uncertaintyOf(
   const { draws } = drawn;
   const { where } = job.aim;
   const least = leastOfDraws(ofProgramme, where, draft.tank, draft.rateFactors);
-  const spread = spreadOf(least, draws, ofProgramme.keys);
+  const { thermo } = draft.setting.chemistry;
+  const spread = spreadOf(least, draws, ofProgramme.keys).map((one) => ({
+    ...one,
+    of: substanceOf(thermo, one.input),
+  }));
   const controls = [...finished.values()].flatMap((one) => one.draws?.control ?? []);
   return {
     draws: draws.count,

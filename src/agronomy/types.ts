@@ -440,6 +440,8 @@ export interface InputSpread {
   readonly input: string;
   /** Squared rank correlation with the result over the draws, 0…1. */
   readonly part: number;
+  /** What people call the substance of a formula in `input`; null where that says enough. */
+  readonly of: string | null;
 }
 
 /** A test that would narrow the range of a result. */

@@ -19,10 +19,13 @@ export function uncomputedTexts(thermo: ThermoData, tank: Tank): readonly string
   );
 }
 
-/** A ligand as people call it, without what explains the name. */
-function ligandName(thermo: ThermoData, component: string): string {
-  const name = thermo.ligands.find((ligand) => ligand.component === component)?.name ?? component;
+/** A name without what explains it: "fosetyl" of "fosetyl (ethyl hydrogen phosphonate)". */
+export function shortName(name: string): string {
   return name.replace(/ \(.*\)$/, "");
+}
+
+function ligandName(thermo: ThermoData, component: string): string {
+  return shortName(thermo.ligands.find((ligand) => ligand.component === component)?.name ?? component);
 }
 
 /** "calcium, magnesium and iron". */

@@ -1,3 +1,4 @@
+import { ionWords } from "./ion-words.ts";
 import type { ComplaintAnswer } from "../agronomy/index.ts";
 import { activeComplaintLines, causeText, complaintHeadline, limitsText } from "./complaint-words.ts";
 import { figure, pHText } from "./figures.ts";
@@ -50,7 +51,7 @@ export function complaintHtml(answer: ComplaintAnswer, facts: { readonly date: s
           ${listOf(
             "Taken for granted, and to look at",
             [
-              ...water.assumptions.map(({ about, why }) => `${about}: ${why}`),
+              ...water.assumptions.map(({ about, why }) => `${ionWords(about)}: ${why}`),
               ...new Set([...water.issues, ...answer.issues].map((issue) => wordIssue(issue))),
             ].map((line) => html`${line}`),
           )}

@@ -1,3 +1,4 @@
+import { ionWords } from "./ion-words.ts";
 import type { ComplaintAnswer } from "../agronomy/index.ts";
 import { wrap } from "./card-text.ts";
 import { activeComplaintLines, causeText, complaintHeadline, limitsText } from "./complaint-words.ts";
@@ -70,7 +71,7 @@ export function complaintText(answer: ComplaintAnswer): string {
 function assumedLines({ water, issues }: ComplaintAnswer): readonly string[] {
   const said = [...new Set([...water.issues, ...issues].map((issue) => wordIssue(issue)))];
   const lines = [
-    ...water.assumptions.map((one) => `${one.about}: ${one.why} ${evidenceMark(one.evidence)}`),
+    ...water.assumptions.map((one) => `${ionWords(one.about)}: ${one.why} ${evidenceMark(one.evidence)}`),
     ...said,
   ];
   return lines.length === 0

@@ -4,6 +4,7 @@ import type { Language } from "../words/index.ts";
 import { filled, html, nothing, said } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
 import { mark } from "./html-mark.ts";
+import { ionWords } from "./ion-words.ts";
 import {
   clockText,
   concentrationText,
@@ -189,7 +190,7 @@ export function reasoningSection(plan: Plan, language: Language): SafeHtml {
   });
   const assumed = plan.water.assumptions.map(
     ({ about, why, evidence }) =>
-      html`<li>${phrases.name(about)}: ${said(phrases.say(why))} ${mark(evidence, language)}</li>`,
+      html`<li>${phrases.name(ionWords(about))}: ${said(phrases.say(why))} ${mark(evidence, language)}</li>`,
   );
   const issues = [...plan.water.issues, ...plan.issues].map((issue) => wordIssue(issue, language));
   const toLookAt = [...new Set(issues)].map((text) => html`<li>${text}</li>`);

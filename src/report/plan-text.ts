@@ -2,6 +2,7 @@ import type { ActiveVerdict, Job, Load, Plan, Programme, RuleVerdict, Share } fr
 import { ENGLISH, fill } from "../words/index.ts";
 import type { Language } from "../words/index.ts";
 import { wrap } from "./card-text.ts";
+import { ionWords } from "./ion-words.ts";
 import {
   clockText,
   concentrationText,
@@ -263,7 +264,10 @@ function assumptionLines(plan: Plan, language: Language): string[] {
   if (plan.water.assumptions.length === 0) return [];
   const { phrases } = language;
   const said = plan.water.assumptions.flatMap(({ about, why, evidence }) =>
-    wrap(`  ${phrases.name(about)}: ${phrases.say(why).text} ${evidenceMark(evidence, language)}`, "    "),
+    wrap(
+      `  ${phrases.name(ionWords(about))}: ${phrases.say(why).text} ${evidenceMark(evidence, language)}`,
+      "    ",
+    ),
   );
   return [language.words.plan.takenForGranted, ...said];
 }

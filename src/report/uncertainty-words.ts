@@ -3,12 +3,20 @@ import { ENGLISH, fill } from "../words/index.ts";
 import type { Language } from "../words/index.ts";
 import { placeText } from "./sentences.ts";
 
-/** An uncertain input in words, by its key. */
-export function inputWords(key: string, { words, phrases }: Language = ENGLISH): string {
+/**
+ * An uncertain input in words, by its key.
+ *
+ * @param of what people call the substance of a formula in the key
+ */
+export function inputWords(
+  key: string,
+  { words, phrases }: Language = ENGLISH,
+  of: string | null = null,
+): string {
   const { certainty } = words;
   const at = key.indexOf(":");
   const name = key.slice(at + 1);
-  const said = phrases.name(name);
+  const said = of === null ? phrases.name(name) : `${phrases.name(of)} (${name})`;
   switch (key.slice(0, at)) {
     case "reading":
       return fill(certainty.reading, { name: said });
@@ -16,7 +24,7 @@ export function inputWords(key: string, { words, phrases }: Language = ENGLISH):
       return isAssumption(name, certainty) ? certainty[name] : fill(certainty.assumed, { name: said });
     case "constant":
       return name.startsWith("metals of ")
-        ? fill(certainty.constantsOfMetals, { name: phrases.name(name.slice("metals of ".length)) })
+        ? fill(certainty.constantsOfMetals, { name: phrases.name(of ?? name.slice("metals of ".length)) })
         : fill(certainty.constant, { name: said });
     case "solubility":
       return fill(certainty.solubility, { name: said });
@@ -53,14 +61,16 @@ export function uncertaintySentences(
   if (spread.length > 0) {
     const parts = spread
       .slice(0, 3)
-      .map(({ input, part }) =>
-        fill(certainty.part, { input: inputWords(input, language), share: inHundred(part) }),
+      .map(({ input, part, of }) =>
+        fill(certainty.part, { input: inputWords(input, language, of), share: inHundred(part) }),
       )
       .join("; ");
     const programme = language.phrases.name(programmeName);
     said.push(fill(certainty.spread, { where: placeText(about.where, language), programme, parts }));
   }
-  for (const next of measureNext.slice(0, 2)) {
+  // A test that narrows the range by less than can be shown is not worth the errand.
+  const worth = measureNext.filter(({ width }) => perHundred(width) !== perHundred(about.width));
+  for (const next of worth.slice(0, 2)) {
     const test = language.phrases.say(next.words).text;
     said.push(
       fill(certainty.toNarrow, { test, width: perHundred(next.width), now: perHundred(about.width) }),

@@ -46,7 +46,7 @@ export function spreadOf(
   const rest = new Set([NUCLEATION_KEY, HUMIDITY_ASSUMED_KEY, HUMIDITY_MEASURED_KEY, ...chemistryKeys]);
   for (const key of rest) add(key, draws.uniform(key));
   return [...parts]
-    .map(([key, part]): InputSpread => ({ input: key, part }))
+    .map(([key, part]): InputSpread => ({ input: key, part, of: null }))
     .sort((a, b) => b.part - a.part)
     .slice(0, NAMED);
 }

@@ -3,6 +3,9 @@ import type { Phrases } from "../phrases.ts";
 /** Names of metals, conditioners, leaf feeds and the forms they are sold in. */
 export const CHEMISTRIES: Phrases = {
   calcium: "Calcium",
+  chloride: "Chlorid",
+  sulfate: "Sulfat",
+  "inorganic carbon": "anorganischer Kohlenstoff",
   magnesium: "Magnesium",
   iron: "Eisen",
   "iron(II)": "Eisen(II)",

@@ -3,6 +3,9 @@ import type { Phrases } from "../phrases.ts";
 /** Names of metals, conditioners, leaf feeds and the forms they are sold in. */
 export const CHEMISTRIES: Phrases = {
   calcium: "calcio",
+  chloride: "cloruro",
+  sulfate: "sulfato",
+  "inorganic carbon": "carbono inorgánico",
   magnesium: "magnesio",
   iron: "hierro",
   "iron(II)": "hierro(II)",

@@ -3,6 +3,9 @@ import type { Phrases } from "../phrases.ts";
 /** Names of metals, conditioners, leaf feeds and the forms they are sold in. */
 export const CHEMISTRIES: Phrases = {
   calcium: "calcium",
+  chloride: "chlorures",
+  sulfate: "sulfates",
+  "inorganic carbon": "carbone inorganique",
   magnesium: "magnésium",
   iron: "fer",
   "iron(II)": "fer(II)",
