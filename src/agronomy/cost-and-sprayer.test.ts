@@ -71,6 +71,7 @@ const SPRAY: Job["spray"] = {
   temperature_C: 15,
   humidity: null,
   holdingTime_h: null,
+  measures: "metric" as const,
   jar_L: 1,
   seasonArea_ha: null,
   deadVolume_L: null,

@@ -67,7 +67,8 @@ export function fillingOf(draft: Draft, trade: TradeData): Filling {
     ...feedOrder(feeds),
   ];
   const order: readonly Preparation[] = [...draft.preparation, ...mixingOrder(items, trade)];
-  const spray = { volume_LPerHa: draft.volume_LPerHa, tank_L: job.spray.tank_L, area_ha: job.spray.area_ha };
+  const { tank_L, area_ha, measures } = job.spray;
+  const spray = { volume_LPerHa: draft.volume_LPerHa, tank_L, area_ha, measures };
   const split = loads(spray, amounts);
   return {
     order: order.map((step, i) => ({ ...step, step: i + 1 })),

@@ -1,4 +1,4 @@
-import { readQuantity } from "../units/index.ts";
+import { measuresOf, readQuantity } from "../units/index.ts";
 import { isMissing, openFields } from "./job-fields.ts";
 import type { Fields, IssueList } from "./job-fields.ts";
 import { readYesOrNo } from "./job-site.ts";
@@ -186,6 +186,7 @@ export function readSpray(top: Fields, issues: IssueList): Job["spray"] | null {
     leastVolume_LPerHa,
     tank_L,
     area_ha,
+    measures: measuresOf(fields.get("tank")),
     temperature_C,
     humidity,
     holdingTime_h,

@@ -1,4 +1,5 @@
 import { HardstandError } from "../units/index.ts";
+import type { Measures } from "../units/index.ts";
 import type { Load, LoadAmount, Loads } from "./types.ts";
 
 /** Something that goes into every load, by area or by litre of spray. */
@@ -16,6 +17,8 @@ export interface SprayJob {
   readonly volume_LPerHa: number;
   readonly tank_L: number;
   readonly area_ha: number;
+  /** Those the tank is said in; metric if left out. */
+  readonly measures?: Measures;
 }
 
 /** Number of loads closer than this to a whole number is that number: no part load of a rounding error. */
@@ -30,7 +33,7 @@ const WHOLE_LOADS_TOLERANCE = 1e-9;
  * @throws HardstandError "load-invalid" when volume, tank or area is not above zero
  */
 export function loads(job: SprayJob, amounts: readonly MixAmount[]): Loads {
-  const { volume_LPerHa, tank_L, area_ha } = job;
+  const { volume_LPerHa, tank_L, area_ha, measures = "metric" } = job;
   if (![volume_LPerHa, tank_L, area_ha].every((v) => v > 0 && Number.isFinite(v))) {
     throw new HardstandError("load-invalid", "loads", { ...job });
   }
@@ -38,13 +41,14 @@ export function loads(job: SprayJob, amounts: readonly MixAmount[]): Loads {
   const inLoads = spray_L / tank_L;
   const whole = Math.round(inLoads);
   if (whole >= 1 && Math.abs(inLoads - whole) <= WHOLE_LOADS_TOLERANCE * whole) {
-    return { count: whole, full: loadOf(tank_L, area_ha / whole, amounts), last: null };
+    return { measures, count: whole, full: loadOf(tank_L, area_ha / whole, amounts), last: null };
   }
   const fullLoads = Math.floor(inLoads);
-  if (fullLoads === 0) return { count: 1, full: loadOf(spray_L, area_ha, amounts), last: null };
+  if (fullLoads === 0) return { measures, count: 1, full: loadOf(spray_L, area_ha, amounts), last: null };
   const area_haPerFull = tank_L / volume_LPerHa;
   const rest_L = spray_L - fullLoads * tank_L;
   return {
+    measures,
     count: fullLoads + 1,
     full: loadOf(tank_L, area_haPerFull, amounts),
     last: loadOf(rest_L, area_ha - fullLoads * area_haPerFull, amounts),

@@ -1,7 +1,7 @@
 import type { FeedItem } from "./feed.ts";
 import type { OwnProduct } from "./own-product.ts";
 import type { OwnActive } from "./own-active.ts";
-import type { Issue } from "../units/index.ts";
+import type { Issue, Measures } from "../units/index.ts";
 import type { Assumption, WaterTest } from "../water/index.ts";
 
 /** How a statement shown to a person is known. */
@@ -83,6 +83,8 @@ export interface Job {
     readonly leastVolume_LPerHa: number | null;
     readonly tank_L: number;
     readonly area_ha: number;
+    /** The measures the tank is said in: amounts to measure out are told in these as well. */
+    readonly measures: Measures;
     readonly temperature_C: number | null;
     /** Relative humidity of the air while drops dry [1]; null when not said. */
     readonly humidity: number | null;
@@ -410,6 +412,8 @@ export interface Load {
 }
 
 export interface Loads {
+  /** The measures the job says its tank in; all amounts here are metric. */
+  readonly measures: Measures;
   /** Loads in all, the last one included. */
   readonly count: number;
   readonly full: Load;

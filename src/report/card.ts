@@ -90,16 +90,21 @@ export function fillCard(plan: Plan, facts: CardFacts, language: Language = ENGL
   const before = filling.cautions
     .filter((caution) => !placed.has(caution.id))
     .map((caution) => language.phrases.say(caution.text));
-  const { count, full, last } = filling.loads;
+  const { count, full, last, measures } = filling.loads;
   return {
     title: facts.title ?? mixTitle(plan, language),
     sample: sampleText(plan.water.source, facts.sampled, language),
     date: dayText(facts.date),
     programme: programmeTitle(programme, language),
-    waterVolume: programme === null ? "" : `${figure(programme.waterVolume_LPerHa)} L/ha`,
+    waterVolume:
+      programme === null ? "" : language.figures.measured(programme.waterVolume_LPerHa, "L/ha", measures),
     result: programme === null ? null : resultLine(programme, language),
     warnings: warningsOf(plan, programme, language),
-    loads: { count, full: cardLoad(full, language), last: last === null ? null : cardLoad(last, language) },
+    loads: {
+      count,
+      full: cardLoad(full, measures, language),
+      last: last === null ? null : cardLoad(last, measures, language),
+    },
     before,
     steps,
     jar: jarLine(filling, language),
@@ -160,14 +165,17 @@ function warningsOf(plan: Plan, programme: Programme | null, { words, phrases }:
     const blocks = programme.reasons.filter((reason) => reason.level === "block");
     warnings.push(...blocks.map((reason) => phrases.say(reason.text)));
   }
-  if (plan.chosen === null) warnings.push(own(words.card.noneMeetsAim));
-  else if (programme.meetsAim === false) warnings.push(own(words.card.missesAim));
-  else if (programme.meetsAim === null) warnings.push(own(words.card.aimNotKnown));
+  if (programme.meetsAim === null) warnings.push(own(words.card.aimNotKnown));
+  else if (plan.chosen === null) warnings.push(own(words.card.noneMeetsAim));
+  else if (!programme.meetsAim) warnings.push(own(words.card.missesAim));
   return warnings;
 }
 
-function cardLoad(load: Load, { figures }: Language): CardLoad {
-  return { volume: `${figures.figure(load.volume_L)} L`, area: `${figures.figure(load.area_ha)} ha` };
+function cardLoad(load: Load, measures: Plan["loads"]["measures"], { figures }: Language): CardLoad {
+  return {
+    volume: figures.measured(load.volume_L, "L", measures),
+    area: figures.measured(load.area_ha, "ha", measures),
+  };
 }
 
 function cardStep(
@@ -207,7 +215,7 @@ function amountOf(product: string, loads: Plan["loads"], { figures, phrases }: L
   const last = loads.last?.amounts.find((amount) => amount.product === product) ?? null;
   return {
     label: phrases.name(full.label),
-    full: figures.amountText(full.amount, full.unit),
-    last: last === null ? null : figures.amountText(last.amount, last.unit),
+    full: figures.measured(full.amount, full.unit, loads.measures),
+    last: last === null ? null : figures.measured(last.amount, last.unit, loads.measures),
   };
 }

@@ -40,25 +40,25 @@ export function fillingSection(plan: Filling, language: Language): SafeHtml {
 }
 
 function loadsHtml({ loads }: Filling, { words, figures }: Language): SafeHtml {
-  const { count, full, last } = loads;
+  const { count, full, last, measures } = loads;
   const said = fill(count === 1 ? words.card.oneLoad : words.card.manyLoads, { count });
-  const volume = `${figures.figure(full.volume_L)} L`;
-  const area = `${figures.figure(full.area_ha)} ha`;
+  const volume = figures.measured(full.volume_L, "L", measures);
+  const area = figures.measured(full.area_ha, "ha", measures);
   if (last === null) return filled(words.plan.fullLoads, { loads: said, volume, area });
   return filled(words.plan.fullAndLastLoads, {
     loads: said,
     volume,
     area,
-    lastVolume: `${figures.figure(last.volume_L)} L`,
-    lastArea: `${figures.figure(last.area_ha)} ha`,
+    lastVolume: figures.measured(last.volume_L, "L", measures),
+    lastArea: figures.measured(last.area_ha, "ha", measures),
   });
 }
 
 function amountsTable({ loads }: Filling, { words, figures, phrases }: Language): SafeHtml {
-  const { full, last } = loads;
+  const { full, last, measures } = loads;
   const lastOf = (product: string): string => {
     const amount = last?.amounts.find((one) => one.product === product);
-    return amount === undefined ? "–" : figures.amountText(amount.amount, amount.unit);
+    return amount === undefined ? "–" : figures.measured(amount.amount, amount.unit, measures);
   };
   return html`<table>
     <caption>
@@ -76,7 +76,7 @@ function amountsTable({ loads }: Filling, { words, figures, phrases }: Language)
         (one) =>
           html`<tr>
             <th scope="row">${phrases.name(one.label)}</th>
-            <td class="n">${figures.amountText(one.amount, one.unit)}</td>
+            <td class="n">${figures.measured(one.amount, one.unit, measures)}</td>
             <td class="n">${lastOf(one.product)}</td>
           </tr>`,
       )}

@@ -44,7 +44,7 @@ function choiceHtml(plan: Plan, language: Language): SafeHtml {
   const chosen = plan.programmes.find((one) => one.id === plan.chosen);
   if (chosen === undefined) return html`<strong>${words.noneMeetsAim}</strong>`;
   const choice = `${language.phrases.name(chosen.name)}, ${doseText(chosen, language)}`;
-  const volume = language.figures.figure(chosen.waterVolume_LPerHa);
+  const volume = language.figures.measured(chosen.waterVolume_LPerHa, "L/ha", chosen.filling.loads.measures);
   return filled(words.chosenHeading, { choice: html`<strong>${choice}</strong>`, volume });
 }
 

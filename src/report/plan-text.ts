@@ -1,4 +1,13 @@
-import type { ActiveVerdict, Job, Load, Plan, Programme, RuleVerdict, Share } from "../agronomy/index.ts";
+import type {
+  ActiveVerdict,
+  Job,
+  Load,
+  Loads,
+  Plan,
+  Programme,
+  RuleVerdict,
+  Share,
+} from "../agronomy/index.ts";
 import { ENGLISH, fill } from "../words/index.ts";
 import type { Language } from "../words/index.ts";
 import { wrap } from "./card-text.ts";
@@ -163,7 +172,7 @@ function programmesLines(
         : words.noneFillsAsPlanned
       : fill(words.chosen, {
           name: programmeName(chosen, language),
-          volume: language.figures.figure(chosen.waterVolume_LPerHa),
+          volume: language.figures.measured(chosen.waterVolume_LPerHa, "L/ha", plan.loads.measures),
         });
   lines.push(...wrap(last));
   return lines;
@@ -218,12 +227,12 @@ function orderLines(plan: Plan, language: Language): string[] {
 }
 
 function loadsLines(plan: Plan, language: Language): string[] {
-  const { count, full, last } = plan.loads;
+  const { count, full, last, measures } = plan.loads;
   const words = language.words.plan;
   const lines = [
     fill(words.loads, { count }),
-    ...loadLines(words.fullLoad, full, language),
-    ...(last === null ? [] : loadLines(words.lastLoad, last, language)),
+    ...loadLines(words.fullLoad, full, measures, language),
+    ...(last === null ? [] : loadLines(words.lastLoad, last, measures, language)),
   ];
   for (const { text, evidence } of plan.sprayer) {
     const said = language.phrases.say(text).text;
@@ -232,12 +241,18 @@ function loadsLines(plan: Plan, language: Language): string[] {
   return lines;
 }
 
-function loadLines(name: string, load: Load, { words, figures, phrases }: Language): string[] {
-  const volume = figures.figure(load.volume_L);
+function loadLines(
+  name: string,
+  load: Load,
+  measures: Loads["measures"],
+  { words, figures, phrases }: Language,
+): string[] {
+  const volume = figures.measured(load.volume_L, "L", measures);
+  const area = figures.measured(load.area_ha, "ha", measures);
   return [
-    fill(words.plan.loadHead, { name, volume, area: figures.figure(load.area_ha) }),
+    fill(words.plan.loadHead, { name, volume, area }),
     ...load.amounts.map(
-      ({ label, amount, unit }) => `  ${phrases.name(label)}: ${figures.amountText(amount, unit)}`,
+      ({ label, amount, unit }) => `  ${phrases.name(label)}: ${figures.measured(amount, unit, measures)}`,
     ),
   ];
 }

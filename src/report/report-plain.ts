@@ -1,7 +1,7 @@
 import type { ActiveVerdict, Evidence, Job, MixItem, Plan, Programme } from "../agronomy/index.ts";
 import { countOutOf } from "../units/index.ts";
 import type { CardFacts } from "./card.ts";
-import { amountText, costText, figure, inHundred, pHText, timeText } from "./figures.ts";
+import { costText, figure, inHundred, measured, pHText, timeText } from "./figures.ts";
 import { doseText, leastFree, rangeText } from "./sentences.ts";
 import { inputWords } from "./uncertainty-words.ts";
 
@@ -36,7 +36,7 @@ const words = {
   about: (date: string, water: string, sampled: string | null) =>
     `${date}. Water from ${water}${sampled === null ? "" : `, sampled ${sampled}`}.`,
   asked: "What was asked",
-  job: (area: string, volume: string) => `Spray ${area} ha with ${volume} L/ha, in this mix:`,
+  job: (area: string, volume: string) => `Spray ${area} with ${volume}, in this mix:`,
   aim: (share: string, where: string, confidence: string) =>
     `Aim: at least ${share} free ${where}, in ${confidence} cases.`,
   water: (hardness: string, alkalinity: string, pH: string) =>
@@ -57,7 +57,7 @@ const words = {
   add: (name: string, full: string) => `Add ${name}: ${full} in a full load.`,
   addLast: (name: string, full: string, last: string) =>
     `Add ${name}: ${full} in a full load, ${last} in the last one.`,
-  volume: (volume: string, planned: string) => `Spray ${volume} L/ha in place of ${planned} L/ha.`,
+  volume: (volume: string, planned: string) => `Spray ${volume} in place of ${planned}.`,
   waters: (parts: string) => `Fill with this water: ${parts}.`,
   settle: "Let the iron settle before filling. The fill card says how.",
   change: (name: string) => `Change the product: ${name}.`,
@@ -72,7 +72,7 @@ const words = {
   measure: (what: string) => `To be surer, find out: ${what}.`,
   cost: "What it costs",
   costs: (perHa: string, perLoad: string) => `${perHa} per ha, ${perLoad} per full load.`,
-  whole: (cost: string, area: string) => `${cost} for these ${area} ha.`,
+  whole: (cost: string, area: string) => `${cost} for these ${area}.`,
   season: (cost: string) => `${cost} for the season.`,
   free0: "Nothing beyond the plan.",
   noCost: "Not known: a price is missing.",
@@ -124,7 +124,12 @@ function metDots(programme: Programme | null): number | null {
 
 function asked({ water }: Plan, { spray, mix, aim }: Job): PlainLine[] {
   return [
-    said(words.job(figure(spray.area_ha), figure(spray.volume_LPerHa))),
+    said(
+      words.job(
+        measured(spray.area_ha, "ha", spray.measures),
+        measured(spray.volume_LPerHa, "L/ha", spray.measures),
+      ),
+    ),
     ...mix.map((item) => said(productText(item))),
     said(words.aim(inHundred(aim.freeShare), aim.where, inHundred(aim.confidence))),
     computed(
@@ -209,13 +214,18 @@ function steps(programme: Programme, { spray }: Job): PlainLine[] {
   const lines = parts.map((part) => {
     const of = (load: typeof filling.loads.last): string => {
       const amount = load?.amounts.find(({ product }) => product === part.conditioner);
-      return amount === undefined ? "none" : amountText(amount.amount, amount.unit);
+      return amount === undefined ? "none" : measured(amount.amount, amount.unit, filling.loads.measures);
     };
     const { full, last } = filling.loads;
     return last === null ? words.add(part.name, of(full)) : words.addLast(part.name, of(full), of(last));
   });
   if (waterVolume_LPerHa !== spray.volume_LPerHa)
-    lines.push(words.volume(figure(waterVolume_LPerHa), figure(spray.volume_LPerHa)));
+    lines.push(
+      words.volume(
+        measured(waterVolume_LPerHa, "L/ha", spray.measures),
+        measured(spray.volume_LPerHa, "L/ha", spray.measures),
+      ),
+    );
   if (kind === "other source" || kind === "blend")
     lines.push(
       words.waters(waters.map(({ water, share }) => `${figure(100 * share, 2)} in 100 ${water}`).join(", ")),
@@ -249,7 +259,7 @@ function costs(plan: Plan, { spray }: Job, programme: Programme | null): PlainLi
   else if (perHa === 0) lines.push(words.free0);
   else {
     lines.push(words.costs(costText(perHa), costText(perLoad)));
-    lines.push(words.whole(costText(perHa * spray.area_ha), figure(spray.area_ha)));
+    lines.push(words.whole(costText(perHa * spray.area_ha), measured(spray.area_ha, "ha", spray.measures)));
     if (perSeason !== null) lines.push(words.season(costText(perSeason)));
   }
   const worth = planned?.heldValue.perHa ?? null;

@@ -2,9 +2,9 @@ import { GRAIN_MG, IMPERIAL_GALLON_L, US_GALLON_L } from "./reading-units.ts";
 import { foldText, lookUp } from "./text.ts";
 
 /** Area of one acre [ha]. @source international yard (1959): 4840 square yards of 0.9144 m, exact */
-const ACRE_HA = (4840 * 0.9144 ** 2) / 10_000;
+export const ACRE_HA = (4840 * 0.9144 ** 2) / 10_000;
 /** @source 7000 grains, exact */
-const POUND_KG = (7000 * GRAIN_MG) / 1e6;
+export const POUND_KG = (7000 * GRAIN_MG) / 1e6;
 const OUNCE_KG = POUND_KG / 16;
 const FLUID_OUNCE_US_L = US_GALLON_L / 128;
 const FLUID_OUNCE_IMPERIAL_L = IMPERIAL_GALLON_L / 160;

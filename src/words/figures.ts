@@ -1,4 +1,5 @@
-import { formatNumber } from "../units/index.ts";
+import { formatNumber, inMeasures } from "../units/index.ts";
+import type { MeasuredUnit, Measures } from "../units/index.ts";
 import type { Words } from "./en/index.ts";
 import { fill } from "./message.ts";
 
@@ -15,6 +16,8 @@ export interface Figures {
   fixed(value: number, decimals: number): string;
   /** An amount to measure out, in the unit a person would use: "850 mL", "25.5 kg". */
   amountText(amount: number, unit: "L" | "kg" | "mL" | "g"): string;
+  /** An amount in the measures a sprayer is filled by, with the metric one beside it: "150 US gal (568 L)". */
+  measured(amount: number, unit: MeasuredUnit, measures: Measures): string;
   /** A share as "93 in 100"; the ends are said in words, so that "100 in 100" never hides a loss. */
   inHundred(share: number): string;
   /** A share as a bare figure per hundred, for tables: "93", "99.6", "0.4". */
@@ -61,6 +64,15 @@ export function figuresIn(words: Words["figures"], locale: string, isoDays: bool
       if (unit === "L" && amount > 0 && amount < 1) return `${figure(amount * 1000)} mL`;
       if (unit === "kg" && amount > 0 && amount < 1) return `${figure(amount * 1000)} g`;
       return `${figure(amount)} ${unit}`;
+    },
+    measured(amount, unit, measures) {
+      const small = (unit === "L" || unit === "kg") && amount > 0 && amount < 1;
+      const metric = small
+        ? `${figure(amount * 1000)} ${unit === "L" ? "mL" : "g"}`
+        : `${figure(amount)} ${unit}`;
+      if (measures === "metric") return metric;
+      const told = inMeasures(amount, unit, measures);
+      return `${figure(told.value)} ${told.unit} (${metric})`;
     },
     inHundred(share) {
       const hundred = share * 100;

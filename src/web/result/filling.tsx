@@ -1,6 +1,7 @@
 import type { ReactElement } from "react";
 import { jarStart } from "../../report/index.ts";
 import type { Caution, Filling, JarAmount, Load } from "../../agronomy/index.ts";
+import type { MeasuredUnit, Measures } from "../../units/index.ts";
 import { sayIn, useLanguage } from "../language/language-context.ts";
 import { Text } from "../language/text.tsx";
 import { Evidence, SourceLink, WarningMark } from "./evidence.tsx";
@@ -28,7 +29,7 @@ export function Order({ order }: { order: Filling["order"] }): ReactElement {
 
 /** Amounts for each full load and for the last one. */
 export function LoadTable({ loads }: { loads: Filling["loads"] }): ReactElement {
-  const { full, last, count } = loads;
+  const { full, last, count, measures } = loads;
   const say = sayIn(useLanguage());
   const fullCount = last === null ? count : count - 1;
   return (
@@ -53,6 +54,7 @@ export function LoadTable({ loads }: { loads: Filling["loads"] }): ReactElement 
             <LoadRow
               label={say("Spray")}
               unit="L"
+              measures={measures}
               pick={(load) => load.volume_L}
               full={fullCount > 0 ? full : null}
               last={last}
@@ -60,6 +62,7 @@ export function LoadTable({ loads }: { loads: Filling["loads"] }): ReactElement 
             <LoadRow
               label={say("Area")}
               unit="ha"
+              measures={measures}
               pick={(load) => load.area_ha}
               full={fullCount > 0 ? full : null}
               last={last}
@@ -69,6 +72,7 @@ export function LoadTable({ loads }: { loads: Filling["loads"] }): ReactElement 
                 key={amount.product}
                 label={amount.label}
                 unit={amount.unit}
+                measures={measures}
                 pick={(load) => load.amounts.find((a) => a.product === amount.product)?.amount ?? null}
                 full={fullCount > 0 ? full : null}
                 last={last}
@@ -83,17 +87,20 @@ export function LoadTable({ loads }: { loads: Filling["loads"] }): ReactElement 
 
 interface LoadRowProps {
   readonly label: string;
-  readonly unit: string;
+  readonly unit: MeasuredUnit;
+  readonly measures: Measures;
   readonly pick: (load: Load) => number | null;
   readonly full: Load | null;
   readonly last: Load | null;
 }
 
-function LoadRow({ label, unit, pick, full, last }: LoadRowProps): ReactElement {
+function LoadRow({ label, unit, measures, pick, full, last }: LoadRowProps): ReactElement {
   const language = useLanguage();
   const cell = (load: Load): string => {
     const value = pick(load);
-    return value === null ? language.words.answers.notKnown : `${figure(value, 3, language)} ${unit}`;
+    return value === null
+      ? language.words.answers.notKnown
+      : language.figures.measured(value, unit, measures);
   };
   return (
     <tr>
