@@ -2,6 +2,7 @@ export * from "./activity.ts";
 export * from "./interaction-model.ts";
 export * from "./molality.ts";
 export * from "./pitzer.ts";
+export * from "./sit.ts";
 export { builtInPitzer } from "./pitzer-data.ts";
 export type { PitzerData } from "./pitzer-data.ts";
 export * from "./system.ts";

@@ -177,7 +177,7 @@ function withCarbonDioxide(definition: SystemDefinition): SystemDefinition {
  */
 export function withoutContained(
   definition: SystemDefinition,
-  interactions: PitzerData,
+  interactions: Pick<PitzerData, "contained">,
 ): { readonly definition: SystemDefinition; readonly leftOut: readonly string[] } {
   const names = new Set(interactions.contained.map((entry) => entry.species));
   const leftOut = definition.species.filter((s) => names.has(s.name) && chargeInName(s.name) === s.charge);

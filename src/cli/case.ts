@@ -1,4 +1,4 @@
-import { builtInPitzer, davies, idealActivity, pitzer } from "../chem/index.ts";
+import { builtInPitzer, builtInSit, davies, idealActivity, pitzer, sit } from "../chem/index.ts";
 import type { ActivityModel, InteractionModel, SystemDefinition } from "../chem/index.ts";
 import { nearestName } from "../units/index.ts";
 import type { Issue, Read } from "../units/index.ts";
@@ -33,6 +33,7 @@ type CaseIssueCode = keyof typeof ISSUE_CODES_CASE;
 const MODELS: Readonly<Record<string, () => ActivityModel | InteractionModel>> = {
   ideal: () => idealActivity,
   davies: () => davies(),
+  sit: () => sit(builtInSit()),
   interaction: () => pitzer(builtInPitzer()),
 };
 

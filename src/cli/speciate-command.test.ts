@@ -88,6 +88,25 @@ describe("speciate with interaction", () => {
   });
 });
 
+describe("speciate with the specific ion interaction theory", () => {
+  it("comes close to the tabulated coefficient of sodium chloride, and says what it has none for", async () => {
+    const { code, answer } = await speciate({ ...brine, activity: "sit" });
+    expect(code).toBe(0);
+    const gamma = answer["activityCoefficients"] as Record<string, number>;
+    // Pitzer, Peiper & Busey (1984): γ± = 0.657 at 1 mol/kg.
+    expect(Math.sqrt(gamma["Na+"]! * gamma["Cl-"]!)).toBeCloseTo(0.657, 1);
+    const totals = { "Na+": 0.7, "Cl-": 0.1, "SO4-2": 0.2, "Q-": 0.2 };
+    const mixed = await speciate({ ...brine, totals, activity: "sit" });
+    expect(mixed.answer).toMatchObject({
+      estimated: [
+        { species: "Na+", as: "no coefficient with Q-" },
+        { species: "Q-", as: "no coefficient with Na+" },
+      ],
+      containedInParameters: ["NaSO4-"],
+    });
+  });
+});
+
 describe("keys of a case", () => {
   it("refuses a key that is a slip of a known one, in every place, and names it", async () => {
     const slip = { ...brine, activity: "ideal", total: {}, species: [{ ...free("Na+", 1), logk: 3 }] };

@@ -1,5 +1,6 @@
 import {
   builtInPitzer,
+  builtInSit,
   compileSystem,
   definitionProblems,
   equilibrate,
@@ -30,7 +31,7 @@ export async function speciateCommand(name: string, strict: boolean, io: CliIo):
     return refuse("case-not-usable", issues, name, io);
   }
   const { definition, leftOut } = isInteraction(activity)
-    ? withoutContained(system, builtInPitzer())
+    ? withoutContained(system, activity.name === "sit" ? builtInSit() : builtInPitzer())
     : { definition: system, leftOut: [] };
   const result = equilibrate(compileSystem(definition), { totals_molPerL, fixedLog10Activities, activity });
   if (!result.ok) {

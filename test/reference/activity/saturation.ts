@@ -32,10 +32,14 @@ function chargeOf(name: string): number {
   return (sign === "+" ? 1 : -1) * Number(size === "" ? 1 : size);
 }
 
-/** A solution of one salt: mean activity coefficient, osmotic coefficient, water activity. */
-export function saltSolution(salt: string, molality: number): { gamma: number; phi: number; aw: number } {
+/** A solution of one salt: mean activity coefficient, osmotic coefficient, water activity; by Pitzer's equations at 25 °C if no model is given. */
+export function saltSolution(
+  salt: string,
+  molality: number,
+  model: InteractionModel = modelAt(25),
+): { gamma: number; phi: number; aw: number } {
   const ions = ionsOf(salt);
-  const terms: CompiledInteractions = modelAt(25).compile(
+  const terms: CompiledInteractions = model.compile(
     ions.map(([name]) => name),
     Float64Array.from(ions, ([name]) => chargeOf(name)),
   );

@@ -1,0 +1,82 @@
+import { describe, expect, it } from "vitest";
+import { compileSystem } from "./compile.ts";
+import { equilibrate } from "./equilibrate.ts";
+import { builtInSit, sit } from "./sit.ts";
+
+const names = ["Na+", "Ca+2", "NH4+", "Cl-", "SO4-2", "NO3-", "Q-", "N"];
+const charges = Float64Array.from([1, 2, 1, -1, -2, -1, -1, 0]);
+const brine = [0.5, 0.1, 0.2, 0.4, 0.2, 0.05, 0.05, 0.3];
+const all = Int32Array.from(names, (_, i) => i);
+
+describe("the specific ion interaction theory", () => {
+  it.each([0.001, 1, 8])("gives exact derivatives of all its terms (brine × %f)", (factor) => {
+    const terms = sit(builtInSit()).compile(names, charges);
+    const m = Float64Array.from(brine, (value) => value * factor);
+    terms.evaluate(m, all);
+    const jacobian = terms.jacobian.slice();
+    const waterSlope = terms.waterSlope.slice();
+    for (const j of all) {
+      const d = 1e-5 * m[j]!;
+      const at = (change: number): { lnGamma: Float64Array; water: number } => {
+        terms.evaluate(
+          m.map((value, i) => (i === j ? value + change : value)),
+          new Int32Array(0),
+        );
+        return { lnGamma: terms.lnGamma.slice(), water: terms.lnWaterActivity };
+      };
+      const [up, down] = [at(d), at(-d)];
+      for (const i of all)
+        expect(jacobian[i * names.length + j]).toBeCloseTo((up.lnGamma[i]! - down.lnGamma[i]!) / (2 * d), 4);
+      expect(waterSlope[j]).toBeCloseTo((up.water - down.water) / (2 * d), 5);
+    }
+  });
+
+  it("keeps the Gibbs–Duhem relation: what changes of the ions change, the water pays", () => {
+    const terms = sit(builtInSit()).compile(names, charges);
+    const m = Float64Array.from(brine);
+    terms.evaluate(m, all);
+    // Σ m_i ∂ln(γ_i m_i)/∂m_j + 55.5 ∂ln a_w/∂m_j = 0
+    for (const j of all) {
+      let sum = 1;
+      for (const i of all) sum += m[i]! * terms.jacobian[i * names.length + j]!;
+      expect(sum + terms.waterSlope[j]! / 0.018015).toBeCloseTo(0, 10);
+    }
+  });
+
+  it("names ions of weight without a coefficient, and an ionic strength beyond its reach", () => {
+    const terms = sit(builtInSit()).compile(names, charges);
+    const m = Float64Array.from(brine);
+    expect(terms.estimateNotes(m)).toContainEqual({ species: "Q-", as: "no coefficient with Na+" });
+    expect(terms.rangeNotes(m)).toEqual([]);
+    expect(terms.rangeNotes(m.map((value) => 5 * value))).toEqual([
+      { what: "ionic strength", why: "above the fitted molality", limit: 3.5 },
+    ]);
+  });
+
+  it("solves a system to balances that close", () => {
+    const system = compileSystem({
+      components: [
+        { name: "H+", charge: 1 },
+        { name: "Na+", charge: 1 },
+        { name: "PO4-3", charge: -3 },
+      ],
+      species: [
+        { name: "H+", charge: 1, formation: { "H+": 1 }, logK: 0 },
+        { name: "OH-", charge: -1, formation: { "H+": -1 }, logK: -14 },
+        { name: "Na+", charge: 1, formation: { "Na+": 1 }, logK: 0 },
+        { name: "PO4-3", charge: -3, formation: { "PO4-3": 1 }, logK: 0 },
+        { name: "HPO4-2", charge: -2, formation: { "PO4-3": 1, "H+": 1 }, logK: 12.35 },
+        { name: "H2PO4-", charge: -1, formation: { "PO4-3": 1, "H+": 2 }, logK: 19.56 },
+      ],
+      solids: [],
+    });
+    const result = equilibrate(system, {
+      totals_molPerL: { "Na+": 1.5, "PO4-3": 1 },
+      electroneutral: "H+",
+      activity: sit(builtInSit()),
+    });
+    if (!result.ok) throw new Error(result.detail);
+    expect(result.value.residual).toBeLessThan(1e-10);
+    expect(result.value.waterActivity).toBeGreaterThan(0.9);
+  });
+});
