@@ -1,5 +1,7 @@
 import citations from "../../data/sources.json" with { type: "json" };
-import { sourcesUsed, systemFor } from "../chem/index.ts";
+import { builtInPitzer, sourcesUsed, systemFor } from "../chem/index.ts";
+import { readingUncertainty } from "../water/index.ts";
+import { MODEL_SOURCES } from "./bands/model-uncertainty.ts";
 import { solidsConsidered } from "./chemistry.ts";
 import type { Setting } from "./programmes.ts";
 import type { TradeData } from "./trade-data.ts";
@@ -58,7 +60,33 @@ export function sourcesOfPlan(
     carbonate: "open",
   });
   for (const key of sourcesUsed(thermo, definition)) keys.add(key);
+  for (const key of interactionSources(definition.species.map(({ name }) => name))) keys.add(key);
+  if (settings.some(({ drawn }) => drawn !== null)) for (const key of rangeSources(settings)) keys.add(key);
   return [...keys].sort().map(sourceOf);
+}
+
+/** Sources of the interaction parameters between the ions of a system. */
+function interactionSources(species: readonly string[]): readonly string[] {
+  const present = new Set(species);
+  const { binaries, mixing } = builtInPitzer();
+  return [
+    ...binaries.filter(({ cation, anion }) => present.has(cation) && present.has(anion)),
+    ...mixing.filter((one) => one.species.every((name) => present.has(name))),
+  ].flatMap((one) => [
+    one.source,
+    ...("temperature" in one && one.temperature !== null ? [one.temperature.source] : []),
+  ]);
+}
+
+/** Sources of what is drawn: how well each reading is known, and what the model itself leaves open. */
+function rangeSources(settings: readonly Setting[]): readonly string[] {
+  const tests = settings.flatMap(({ job }) => [job.water, ...job.otherWaters.map(({ water }) => water)]);
+  const ofReadings = tests.flatMap(({ readings, method }) =>
+    readings
+      .filter(({ measured }) => measured.kind === "value")
+      .map((reading) => readingUncertainty(reading, method).source),
+  );
+  return [...ofReadings, ...MODEL_SOURCES];
 }
 
 function addProgramme(programme: Programme, keys: Set<string>): void {

@@ -34,6 +34,15 @@ export const SOLID_SPREAD: ReadonlyMap<string, UnevenSpread> = new Map(
     { above: (high - central) / Z95, belowPerAbove: (central - low) / (high - central) },
   ]),
 );
+/** Keys of the sources behind all of these. */
+export const MODEL_SOURCES: readonly string[] = [
+  ...Object.values(file.assumptions),
+  ...Object.values(file.standards),
+  ...file.borrowedActivity,
+  ...file.mixing,
+  ...file.solids,
+].map(({ source }) => source);
+
 /** Tests that would settle an assumption about drying. */
 export const DRYING_TESTS = file.tests;
 
