@@ -1,11 +1,15 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { format, resolveConfig } from "prettier";
-import { planTimes, planTwice } from "./plans.ts";
-import { generalTimes, ourTimes, sharesSolved } from "./solves.ts";
+import { EVERY, planTimes, planTwice } from "./plans.ts";
+import { generalTimes, growthTimes, ourTimes, sharesSolved } from "./solves.ts";
 import { tables } from "./table.ts";
 
-const JOBS = ["examples/jobs/top-bore.yaml", "examples/jobs/strip-only.yaml"];
+const JOBS = [
+  "examples/jobs/top-bore.yaml",
+  `examples/jobs/top-bore.yaml${EVERY}`,
+  "examples/jobs/two-sources.yaml",
+];
 const PAGE = "docs/benchmark.md";
 /** What `--write` replaces on the page. */
 const FIGURES = /(<!-- figures -->\n)[\s\S]*(<!-- end of figures -->)/;
@@ -19,6 +23,7 @@ async function main(args: readonly string[]): Promise<void> {
   const script = process.argv[1] ?? "";
   const measured = tables({
     solves: ourTimes(),
+    growth: growthTimes(),
     general: generalTimes(),
     shares: [1, 3].map(sharesSolved),
     plans: JOBS.flatMap((one) => [0, 500].map((count) => planTimes(script, one, count))),

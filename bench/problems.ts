@@ -45,10 +45,35 @@ const thermo = builtInThermo();
 const components = Object.keys(TANK_TOTALS_MOL_PER_L);
 const daviesHere = davies({ A: debyeHuckelA(TEMPERATURE_C), holdAbove_molPerL: 0.5 });
 
+/** The tank with a part of its components, which are left out one after the other. */
+const PARTS: readonly (readonly string[])[] = [
+  ["Ca+2", "Na+", "Cl-", "CO3-2"],
+  ["Ca+2", "Mg+2", "Na+", "Cl-", "SO4-2", "CO3-2"],
+  ["Ca+2", "Mg+2", "Na+", "NH4+", "IPA+", "Cl-", "SO4-2", "CO3-2", "Gly-3"],
+  components.filter((name) => name !== "Fe+3"),
+  components,
+];
+
+/** Tanks of growing size, without solids; the last but one has twelve components, H+ counted. */
+export function growingTanks(): readonly Problem[] {
+  return PARTS.map((part) => {
+    const { system, conditions } = tankProblem("without solids", part);
+    const totals = Object.fromEntries(part.map((name) => [name, TANK_TOTALS_MOL_PER_L[name]!]));
+    return {
+      name: `tank of ${String(system.speciesNames.length)} species`,
+      system,
+      conditions: { ...conditions, totals_molPerL: totals },
+    };
+  });
+}
+
 /** The tank without or with its fast solids, closed to the air, Davies' activity coefficients. */
-export function tankProblem(solids: "without solids" | "with solids"): Problem {
+export function tankProblem(
+  solids: "without solids" | "with solids",
+  of: readonly string[] = components,
+): Problem {
   const definition = systemFor(thermo, {
-    components,
+    components: of,
     temperature_C: TEMPERATURE_C,
     solids: solids === "with solids" ? TANK_SOLIDS : "none",
     carbonate: "closed",

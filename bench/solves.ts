@@ -2,7 +2,7 @@ import { equilibrate } from "../src/chem/index.ts";
 import type { Equilibrium } from "../src/chem/index.ts";
 import { equationsOf, solveGenerally } from "./general-solver.ts";
 import type { Equations, GeneralAnswer, Settings } from "./general-solver.ts";
-import { dropProblem, scaled, tankProblem, variedTanks, withTotals } from "./problems.ts";
+import { dropProblem, growingTanks, scaled, tankProblem, variedTanks, withTotals } from "./problems.ts";
 import type { Problem } from "./problems.ts";
 import { processorTime_ms, timeOf_ms } from "./timing.ts";
 
@@ -85,6 +85,11 @@ function timesOf(problem: Problem): SolveTimes {
 /** Times of our solver: the tank without and with its solids, and the drying drop. */
 export function ourTimes(): readonly SolveTimes[] {
   return [tankProblem("without solids"), tankProblem("with solids"), dropProblem(DROP_FACTOR)].map(timesOf);
+}
+
+/** Times of our solver on tanks of growing size. */
+export function growthTimes(): readonly SolveTimes[] {
+  return growingTanks().map(timesOf);
 }
 
 /** Times of the general solver on the tank without solids, each with whichever settings are the faster there. */

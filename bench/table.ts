@@ -4,6 +4,8 @@ import type { GeneralTimes, Shares, SolveTimes } from "./solves.ts";
 /** Everything that was measured. */
 export interface Measured {
   readonly solves: readonly SolveTimes[];
+  /** The same tank with more and more of its components. */
+  readonly growth: readonly SolveTimes[];
   readonly general: GeneralTimes;
   readonly shares: readonly Shares[];
   readonly plans: readonly PlanTimes[];
@@ -18,8 +20,14 @@ function table(head: readonly string[], rows: readonly string[]): readonly strin
   return [row(...head), row(...head.map((_, k) => (k === 0 ? "---" : "---:"))), ...rows];
 }
 
+/** Draws carried through programmes per second of what the ranges take beyond the plan without them. */
+function drawsASecond(one: PlanTimes, plans: readonly PlanTimes[]): number {
+  const without = plans.find(({ job, draws }) => job === one.job && draws === 0)!;
+  return (1000 * one.draws * one.programmes) / (one.second_ms - without.second_ms);
+}
+
 /** The figures as Markdown. */
-export function tables({ solves, general, shares, plans, machine }: Measured): string {
+export function tables({ solves, growth, general, shares, plans, machine }: Measured): string {
   const ours = solves[0]!;
   return [
     `Measured on ${machine}.`,
@@ -53,6 +61,29 @@ export function tables({ solves, general, shares, plans, machine }: Measured): s
       ),
     ),
     "",
+    "### Growth with the number of species",
+    "",
+    ...table(
+      [
+        "tank, Davies, without solids",
+        "components",
+        "cold, ms",
+        "warm, ms",
+        "cold, µs a species",
+        "cold solves a second",
+      ],
+      growth.map((one) =>
+        row(
+          one.name,
+          one.components,
+          two(one.cold_ms),
+          two(one.warm_ms),
+          two((1000 * one.cold_ms) / one.species),
+          two(1000 / one.cold_ms),
+        ),
+      ),
+    ),
+    "",
     "### The same equations, a general solver",
     "",
     ...table(
@@ -82,7 +113,15 @@ export function tables({ solves, general, shares, plans, machine }: Measured): s
     "### A whole plan",
     "",
     ...table(
-      ["job", "draws", "programmes", "first, ms", "second, ms", "first/second"],
+      [
+        "job",
+        "draws",
+        "programmes",
+        "first, ms",
+        "second, ms",
+        "first/second",
+        "draws of a programme a second",
+      ],
       plans.map((one) =>
         row(
           one.job,
@@ -91,6 +130,7 @@ export function tables({ solves, general, shares, plans, machine }: Measured): s
           two(one.first_ms),
           two(one.second_ms),
           two(one.first_ms / one.second_ms),
+          one.draws === 0 ? "" : two(drawsASecond(one, plans)),
         ),
       ),
     ),
