@@ -16,12 +16,18 @@ export type LeafPaths = Readonly<Record<LeafSolid, LeafPath>>;
  * with it at equilibrium. Where the salt never becomes supersaturated enough, the paths are one and are solved once.
  *
  * @param stops factors passed on the way, ascending from 1
+ * @param ends true where only the two ends matter: the middle one is then that without the salt
  */
-export function leafPaths(tank: Tank, chemistry: Chemistry, stops: readonly number[]): Computed<LeafPaths> {
+export function leafPaths(
+  tank: Tank,
+  chemistry: Chemistry,
+  stops: readonly number[],
+  ends = false,
+): Computed<LeafPaths> {
   const never = dried(tank, chemistry, "never", stops);
   if (!never.ok) return never;
   const most = Math.max(-Infinity, ...never.value.steps.map(supersaturation));
-  const threshold = most > NUCLEATION_SI ? dried(tank, chemistry, "at threshold", stops) : never;
+  const threshold = !ends && most > NUCLEATION_SI ? dried(tank, chemistry, "at threshold", stops) : never;
   if (!threshold.ok) return threshold;
   const equilibrium = most > 0 ? dried(tank, chemistry, "at equilibrium", stops) : never;
   if (!equilibrium.ok) return equilibrium;

@@ -161,7 +161,7 @@ export function sureFree(
   if (components.length === 0) return { ok: true, value: null };
   const solved = chemistry.inTank(tank);
   if (!solved.ok) return { ok: false, reason: solved.reason, detail: `in the tank: ${solved.detail}` };
-  const paths = leafPaths(tank, chemistry, stops);
+  const paths = leafPaths(tank, chemistry, stops, true);
   if (!paths.ok) return paths;
   const central = { answer: solved.value, paths: paths.value };
   const carried = drawProgramme(tank, central, components, drawn, chemistry, "first order");
