@@ -5,7 +5,16 @@ import { builtInThermo, DRYING_SOLIDS, TANK_SOLIDS } from "../../src/chem/index.
 
 const data = new URL("../../data/", import.meta.url);
 const read = (name: string): unknown => JSON.parse(readFileSync(new URL(name, data), "utf8"));
-const FILES = ["components", "aqueous", "solids", "pitzer", "sit", "gases", "ligands", "counter-ions"] as const;
+const FILES = [
+  "components",
+  "aqueous",
+  "solids",
+  "pitzer",
+  "sit",
+  "gases",
+  "ligands",
+  "counter-ions",
+] as const;
 const contents = Object.fromEntries(FILES.map((name) => [name, read(`${name}.json`)]));
 const thermo = builtInThermo();
 
