@@ -179,9 +179,12 @@ export function leastFreeOf(
 /** The dose in words, both where there are two; null when nothing is added. */
 export function doseWords({ parts }: Programme, language: Language = ENGLISH): string | null {
   if (parts.length === 0) return null;
-  return parts
-    .map(({ dose }) => `${figure(dose.value, 3, language)} ${dose.unit}`)
-    .reduce((one, other) => sayIn(language)("{one} and {other}", { one, other }));
+  return (
+    parts
+      // As on the card and the command line: a dose of 2 g/L is not one of 2.00.
+      .map(({ dose }) => `${language.figures.figure(dose.value)} ${dose.unit}`)
+      .reduce((one, other) => sayIn(language)("{one} and {other}", { one, other }))
+  );
 }
 
 /** Cost per hectare, or that it is not known. */
