@@ -51,7 +51,9 @@ export function ActiveAnswer(props: ActiveAnswerProps): ReactElement {
         <p>
           {mud} <Evidence of="computed" />{" "}
           {verdict.onMud?.sources.map((source) => (
-            <SourceLink key={source} source={source} />
+            <span key={source}>
+              <SourceLink source={source} />{" "}
+            </span>
           ))}
         </p>
       )}
@@ -75,7 +77,9 @@ export function ActiveAnswer(props: ActiveAnswerProps): ReactElement {
         <p>
           {clockWords(verdict.byClock, language)} <Evidence of={verdict.byClock.evidence} />{" "}
           {verdict.byClock.sources.map((source) => (
-            <SourceLink key={source} source={source} />
+            <span key={source}>
+              <SourceLink source={source} />{" "}
+            </span>
           ))}
         </p>
         {verdict.byClock.intact !== null && verdict.byClock.why !== null && (

@@ -76,7 +76,11 @@ const Following = memo(function Following({
     <>
       <Section id="section-ways" title="Ways out">
         {plan.chosen === null && (
-          <p className="message message-warning">{say("Nothing tried meets the aim.")}</p>
+          <p className="message message-warning">
+            {plan.programmes.some(({ meetsAim }) => meetsAim !== null)
+              ? say("Nothing tried meets the aim.")
+              : language.words.plan.noneJudged}
+          </p>
         )}
         <WaysOut programmes={plan.programmes} aim={aim} picked={picked.id} onPick={onPick} />
         <CostPicture programmes={plan.programmes} aim={aim} picked={picked.id} />
