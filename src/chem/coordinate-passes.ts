@@ -41,7 +41,7 @@ function solveCoordinate(w: Workspace, k: number): number {
   const lnTotal = total === 0 ? -Infinity : Math.log(Math.abs(total));
   measure(w, k, 0, total, lnTotal);
   if (gap === -Infinity || gap === Infinity || gap !== gap) return NaN;
-  if (Math.abs(gap) < 1e-3) return 0;
+  if (Math.abs(gap) < 0.1) return 0;
   let low = -Infinity;
   let high = Infinity;
   let shift = 0;
@@ -55,9 +55,9 @@ function solveCoordinate(w: Workspace, k: number): number {
     }
     const moved = Math.abs(next - shift);
     shift = next;
-    if (moved < 1e-2) return shift;
+    if (moved < 0.1) return shift;
     measure(w, k, shift, total, lnTotal);
-    if (Math.abs(gap) < 1e-3) return shift;
+    if (Math.abs(gap) < 0.1) return shift;
   }
   return shift;
 }

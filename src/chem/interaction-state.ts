@@ -17,9 +17,10 @@ export interface InteractionState {
   /** Water taken up per row, less that of the basis members it is written in. */
   readonly netWater: Float64Array;
   readonly inner: Float64Array;
+  readonly innerPivots: Int32Array;
   readonly responses: Float64Array;
   readonly outer: Float64Array;
-  readonly outerCopy: Float64Array;
+  readonly outerPivots: Int32Array;
   /** Place of each row among the active ones (-1: none); change of each row that no unknown makes; 1/√c per unknown. */
   readonly activeRow: Int32Array;
   readonly offsets: Float64Array;
@@ -46,9 +47,10 @@ export function createInteractionState(
     usedAt: new Int32Array(components),
     netWater: new Float64Array(species),
     inner: new Float64Array(species * species),
+    innerPivots: new Int32Array(species),
     responses: new Float64Array(species * width),
     outer: new Float64Array(components * components),
-    outerCopy: new Float64Array(components * components),
+    outerPivots: new Int32Array(components),
     activeRow: new Int32Array(species),
     offsets: new Float64Array(species * columns),
     half: new Float64Array(components),

@@ -1,6 +1,6 @@
-import { solveDense } from "../numerics/index.ts";
-import { updateNetWater } from "./interaction-state.ts";
+import { factorDense, solveFactored } from "../numerics/index.ts";
 import type { InteractionState } from "./interaction-state.ts";
+import { underflows } from "./newton.ts";
 import type { Workspace } from "./workspace.ts";
 
 /** Finds the free unknowns that active rows depend on; the others get no response through the coefficients. */
@@ -10,7 +10,7 @@ function collectUsed(w: Workspace, s: InteractionState): number {
   for (let a = 0; a < s.activeCount; a++) {
     const i = s.active[a]!;
     for (let e = w.vStart[i]!; e < w.vStart[i + 1]!; e++) {
-      const k = w.freeOf[w.vIndex[e]!]!;
+      const k = w.vFree[e]!;
       if (k < 0 || s.usedAt[k]! >= 0) continue;
       s.used[uses] = k;
       s.usedAt[k] = uses++;
@@ -43,7 +43,8 @@ export function createStep(components: number, species: number, columns: number)
  *
  * With u = d ln c, η = d ln a of the free basis members and G = ∂ ln γ / ∂ m: (1 + G C − w hᵀ C) u = V η + offset for
  * the mass actions (w the net water, h = ∂ ln a_w / ∂ m) and Vᵀ C u = right for the balances. Nothing responds to rows
- * that are not active; they respond to the active ones, in a second pass over the balances.
+ * that are not active; they respond to the active ones, in a second pass over the balances. The net water and the
+ * derivatives by the active rows must be up to date.
  * @param columns number of right-hand sides, p in what follows
  * @param offset change of the mass action per row; `right` change asked of the balances per free unknown, both at
  *   [· columns + p]; `water` the part of the change of ln a_w that is given
@@ -58,10 +59,9 @@ export function solveInteractionStep(
   water: Float64Array,
   out: InteractionStep,
 ): boolean {
-  updateNetWater(w, s);
   const uses = collectUsed(w, s);
   if (!solveActiveRows(w, s, uses, columns, offset)) return false;
-  const { half, activeRow, outer, outerCopy, offsets } = s;
+  const { half, activeRow, outer, outerPivots, offsets } = s;
   for (let k = 0; k < w.m; k++) {
     if (w.freeOf[k]! >= 0) half[w.freeOf[k]!] = Math.exp(Math.min(700, -0.5 * w.y[k]!));
   }
@@ -73,15 +73,15 @@ export function solveInteractionStep(
     }
   }
   balanceMatrix(w, s, uses, columns);
-  outerCopy.set(outer.subarray(0, w.free * w.free));
   balanceRight(w, s, columns, right, out.lnActivity);
-  if (!solveDense(outer, w.free, out.lnActivity, columns)) return false;
+  if (!factorDense(outer, w.free, outerPivots)) return false;
+  solveFactored(outer, w.free, outerPivots, out.lnActivity, columns);
   unscale(w, s, columns, out.lnActivity);
   changesOfActive(s, uses, columns, out);
   if (s.activeCount < w.n) {
     respondToActive(w, s, columns, out);
     balanceRight(w, s, columns, right, out.lnActivity);
-    if (!solveDense(outerCopy, w.free, out.lnActivity, columns)) return false;
+    solveFactored(outer, w.free, outerPivots, out.lnActivity, columns);
     unscale(w, s, columns, out.lnActivity);
     changesOfActive(s, uses, columns, out);
     changesOfOthers(w, s, columns, out);
@@ -105,8 +105,8 @@ function solveActiveRows(
   columns: number,
   offset: Float64Array,
 ): boolean {
-  const { freeOf, vStart, vIndex, vValue, c, speciesOf } = w;
-  const { active, activeCount, activeSpecies, activeRow, inner, responses, usedAt } = s;
+  const { vStart, vValue, vFree, c, speciesOf } = w;
+  const { active, activeCount, activeSpecies, activeRow, inner, innerPivots, responses, usedAt } = s;
   const { jacobian, waterSlope, lnGamma } = s.terms;
   const width = uses + columns;
   activeRow.fill(-1);
@@ -121,27 +121,31 @@ function solveActiveRows(
     }
     responses.fill(0, a * width, a * width + uses);
     for (let e = vStart[i]!; e < vStart[i + 1]!; e++) {
-      const k = freeOf[vIndex[e]!]!;
+      const k = vFree[e]!;
       if (k >= 0) responses[a * width + usedAt[k]!] = vValue[e]!;
     }
     for (let p = 0; p < columns; p++) responses[a * width + uses + p] = offset[i * columns + p]!;
   }
-  return solveDense(inner, activeCount, responses, width);
+  if (!factorDense(inner, activeCount, innerPivots)) return false;
+  solveFactored(inner, activeCount, innerPivots, responses, width);
+  return true;
 }
 
 /** Vᵀ C U over the free unknowns, scaled by √c of the basis members on both sides as in `factorBalances`. */
 function balanceMatrix(w: Workspace, s: InteractionState, uses: number, columns: number): void {
-  const { n, free, freeOf, vStart, vIndex, vValue, lnC, y } = w;
+  const { n, free, vStart, vIndex, vValue, vFree, c, lnC, y } = w;
   const { outer, responses, activeRow, used, half, entryFactor } = s;
   outer.fill(0, 0, free * free);
+  const scaled = underflows(w);
   for (let i = 0; i < n; i++) {
     const from = vStart[i]!;
     const to = vStart[i + 1]!;
     const response = activeRow[i]! * (uses + columns);
     for (let e = from; e < to; e++) {
-      const k = freeOf[vIndex[e]!]!;
+      const k = vFree[e]!;
       if (k < 0) continue;
-      const factor = vValue[e]! * Math.exp(lnC[i]! - 0.5 * y[vIndex[e]!]!);
+      const weight = scaled ? Math.exp(lnC[i]! - 0.5 * y[vIndex[e]!]!) : c[i]! * half[k]!;
+      const factor = vValue[e]! * weight;
       entryFactor[e] = factor;
       const line = k * free;
       if (response >= 0) {
@@ -152,7 +156,7 @@ function balanceMatrix(w: Workspace, s: InteractionState, uses: number, columns:
         continue;
       }
       for (let o = from; o < to; o++) {
-        const l = freeOf[vIndex[o]!]!;
+        const l = vFree[o]!;
         if (l >= 0) outer[line + l] = outer[line + l]! + factor * vValue[o]! * half[l]!;
       }
     }
@@ -167,14 +171,14 @@ function balanceRight(
   right: Float64Array,
   into: Float64Array,
 ): void {
-  const { n, free, freeOf, vStart, vIndex } = w;
+  const { n, free, vStart, vFree } = w;
   const { entryFactor } = s;
   for (let k = 0; k < free; k++) {
     for (let p = 0; p < columns; p++) into[k * columns + p] = right[k * columns + p]! * s.half[k]!;
   }
   for (let i = 0; i < n; i++) {
     for (let e = vStart[i]!; e < vStart[i + 1]!; e++) {
-      const k = freeOf[vIndex[e]!]!;
+      const k = vFree[e]!;
       if (k < 0) continue;
       const factor = entryFactor[e]!;
       for (let p = 0; p < columns; p++) {
@@ -221,13 +225,13 @@ function respondToActive(w: Workspace, s: InteractionState, columns: number, out
 }
 
 function changesOfOthers(w: Workspace, s: InteractionState, columns: number, out: InteractionStep): void {
-  const { freeOf, vStart, vIndex, vValue } = w;
+  const { vStart, vValue, vFree } = w;
   for (let i = 0; i < w.n; i++) {
     if (s.activeRow[i]! >= 0) continue;
     for (let p = 0; p < columns; p++) {
       let u = s.offsets[i * columns + p]!;
       for (let e = vStart[i]!; e < vStart[i + 1]!; e++) {
-        const k = freeOf[vIndex[e]!]!;
+        const k = vFree[e]!;
         if (k >= 0) u += vValue[e]! * out.lnActivity[k * columns + p]!;
       }
       out.lnC[i * columns + p] = u;

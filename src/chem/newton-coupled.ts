@@ -40,7 +40,7 @@ export function ionicStrengthOf(w: Workspace): number {
  * (`bordered` = d balances / dI, `border` = d I_out / dy); returns 1 − d I_out / dI at constant unknowns.
  */
 export function borders(w: Workspace): number {
-  const { n, m, vStart, vIndex, vValue, freeOf, member, dLnGamma, c, halfZ2, weight, bordered, border } = w;
+  const { n, m, vStart, vIndex, vValue, vFree, member, dLnGamma, c, halfZ2, weight, bordered, border } = w;
   bordered.fill(0, 0, w.free);
   border.fill(0, 0, w.free);
   let h = 1;
@@ -57,7 +57,7 @@ export function borders(w: Workspace): number {
     const charged = halfZ2[i]! * c[i]!;
     h -= charged * weight[i]!;
     for (let e = vStart[i]!; e < vStart[i + 1]!; e++) {
-      const k = freeOf[vIndex[e]!]!;
+      const k = vFree[e]!;
       if (k < 0) continue;
       bordered[k] = bordered[k]! + vValue[e]! * c[i]! * weight[i]!;
       border[k] = border[k]! + vValue[e]! * charged;

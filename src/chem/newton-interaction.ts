@@ -110,11 +110,11 @@ export function newtonInteraction(w: Workspace, k: InteractionNewton, tolerance:
 
 /** Moves unknowns and coefficients a factor `t` along the step. */
 function takeStep(w: Workspace, { state, step }: InteractionNewton, t: number): void {
-  const { member, freeOf, vStart, vIndex, vValue } = w;
+  const { member, freeOf, vStart, vValue, vFree } = w;
   for (let i = 0; i < w.n; i++) {
     let change = state.netWater[i]! * step.lnWater[0]! - step.lnC[i]!;
     for (let e = vStart[i]!; e < vStart[i + 1]!; e++) {
-      const j = freeOf[vIndex[e]!]!;
+      const j = vFree[e]!;
       if (j >= 0) change += vValue[e]! * step.lnActivity[j]!;
     }
     w.lnGamma[i] = w.lnGamma[i]! + t * change;

@@ -45,6 +45,12 @@ export function evaluate(w: Workspace): number {
   return worst;
 }
 
+/** True where products of concentrations of free basis members may underflow. */
+export function underflows({ m, freeOf, y }: Workspace): boolean {
+  for (let k = 0; k < m; k++) if (freeOf[k]! >= 0 && y[k]! < UNDERFLOW) return true;
+  return false;
+}
+
 /**
  * Newton's matrix over the free unknowns, factored; right-hand side −residual goes to `step`.
  *
@@ -52,20 +58,18 @@ export function evaluate(w: Workspace): number {
  * carries that scaling on to `backSubstitute`.
  */
 export function factorBalances(w: Workspace): boolean {
-  const { m, n, free, matrix, freeOf, vStart, vIndex, vValue, c, y, lnC } = w;
+  const { m, n, free, matrix, freeOf, vStart, vIndex, vValue, vFree, c, y, lnC } = w;
   matrix.fill(0, 0, free * free);
-  let lowest = 0;
-  for (let k = 0; k < m; k++) if (freeOf[k]! >= 0 && y[k]! < lowest) lowest = y[k]!;
-  const scaled = lowest < UNDERFLOW;
+  const scaled = underflows(w);
   for (let i = 0; i < n; i++) {
     const from = vStart[i]!;
     const to = vStart[i + 1]!;
     for (let e = from; e < to; e++) {
-      const k = freeOf[vIndex[e]!]!;
+      const k = vFree[e]!;
       if (k < 0) continue;
       const left = scaled ? vValue[e]! * Math.exp(0.5 * (lnC[i]! - y[vIndex[e]!]!)) : vValue[e]! * c[i]!;
       for (let o = from; o < to; o++) {
-        const l = freeOf[vIndex[o]!]!;
+        const l = vFree[o]!;
         if (l < 0 || l > k) continue;
         const right = scaled ? Math.exp(0.5 * (lnC[i]! - y[vIndex[o]!]!)) : 1;
         matrix[k * free + l] = matrix[k * free + l]! + left * right * vValue[o]!;
@@ -89,12 +93,12 @@ export function backSubstitute(w: Workspace, x: Float64Array): void {
 
 /** Change of ln c of every row for a step of the free unknowns, into `slope`; returns the largest. */
 function rowSteps(w: Workspace, step: Float64Array): number {
-  const { n, vStart, vIndex, vValue, freeOf, slope } = w;
+  const { n, vStart, vValue, vFree, slope } = w;
   let largest = 0;
   for (let i = 0; i < n; i++) {
     let s = 0;
     for (let e = vStart[i]!; e < vStart[i + 1]!; e++) {
-      const k = freeOf[vIndex[e]!]!;
+      const k = vFree[e]!;
       if (k >= 0) s += vValue[e]! * step[k]!;
     }
     slope[i] = s;
@@ -118,7 +122,7 @@ function stepCap(w: Workspace, largest: number): number {
   for (let i = 0; i < w.n; i++) {
     const s = w.slope[i]!;
     if (s <= 0) continue;
-    const room = Math.max(1, w.lnLimit[i]! - w.lnC[i]!);
+    const room = Math.max(1, Math.log(w.limit[i]!) - w.lnC[i]!);
     if (cap * s > room) cap = room / s;
   }
   return cap;

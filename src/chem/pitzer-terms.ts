@@ -40,6 +40,9 @@ export class PitzerTerms implements CompiledInteractions {
   private readonly n: number;
   /** Molalities the terms are evaluated at (scaled down when held). */
   private readonly m: Float64Array;
+  /** Half the square of each charge number, and its size. */
+  private readonly halfZ2: Float64Array;
+  private readonly sizeZ: Float64Array;
   /** W and its derivatives at constant I and Z, by I, and by Z. */
   readonly first: Float64Array;
   readonly firstI: Float64Array;
@@ -65,6 +68,8 @@ export class PitzerTerms implements CompiledInteractions {
     this.jacobian = new Float64Array(n * n);
     this.waterSlope = new Float64Array(n);
     this.m = new Float64Array(n);
+    this.halfZ2 = layout.charges.map((z) => 0.5 * z * z);
+    this.sizeZ = layout.charges.map(Math.abs);
     this.first = new Float64Array(n);
     this.firstI = new Float64Array(n);
     this.firstZ = new Float64Array(n);
@@ -75,20 +80,21 @@ export class PitzerTerms implements CompiledInteractions {
 
   evaluate(molalities: Float64Array, by: Int32Array): void {
     const derivatives = by.length > 0;
-    const { charges } = this.layout;
+    const { m, n, halfZ2, sizeZ } = this;
     let strength = 0;
     let sum = 0;
-    for (let i = 0; i < this.n; i++) {
-      strength += 0.5 * charges[i]! * charges[i]! * molalities[i]!;
+    for (let i = 0; i < n; i++) {
+      strength += halfZ2[i]! * molalities[i]!;
       sum += molalities[i]!;
     }
     const scale = strength > this.settings.hold ? this.settings.hold / strength : 1;
     this.I = Math.max(FLOOR, strength * scale);
-    this.Z = 0;
-    for (let i = 0; i < this.n; i++) {
-      this.m[i] = molalities[i]! * scale;
-      this.Z += Math.abs(charges[i]!) * this.m[i]!;
+    let Z = 0;
+    for (let i = 0; i < n; i++) {
+      m[i] = molalities[i]! * scale;
+      Z += sizeZ[i]! * m[i]!;
     }
+    this.Z = Z;
     this.first.fill(0);
     this.firstI.fill(0);
     this.firstZ.fill(0);
@@ -129,6 +135,7 @@ export class PitzerTerms implements CompiledInteractions {
     const { cations, anions, beta0, beta1, beta2, c: cubic, alpha1, alpha2 } = layout;
     for (let t = 0; t < functions.length; t++) pairFunction(layout.alphas[t]!, I, functions[t]!);
     const columns = anions.length;
+    let [W, WI, WZ, WII] = [0, 0, 0, 0];
     for (let c = 0; c < cations.length; c++) {
       const ic = cations[c]!;
       const mc = m[ic]!;
@@ -158,7 +165,7 @@ export class PitzerTerms implements CompiledInteractions {
         first[ia] = first[ia]! + mc * both;
         firstI[ia] = firstI[ia]! + 2 * mc * slope;
         firstZ[ia] = firstZ[ia]! + mc * cubic[p]!;
-        this.WII += 2 * mc * ma * curvature;
+        WII += 2 * mc * ma * curvature;
         if (derivatives) {
           jacobian[ic * n + ia] = both;
           jacobian[ia * n + ic] = both;
@@ -167,10 +174,14 @@ export class PitzerTerms implements CompiledInteractions {
       first[ic] = own;
       firstI[ic] = ownI;
       firstZ[ic] = ownZ;
-      this.W += mc * own;
-      this.WI += mc * ownI;
-      this.WZ += mc * ownZ;
+      W += mc * own;
+      WI += mc * ownI;
+      WZ += mc * ownZ;
     }
+    this.W += W;
+    this.WI += WI;
+    this.WZ += WZ;
+    this.WII += WII;
   }
 
   /** theta, lambda and psi: they do not depend on the ionic strength. */
@@ -180,11 +191,12 @@ export class PitzerTerms implements CompiledInteractions {
       jacobian[i * n + j] = jacobian[i * n + j]! + value;
       jacobian[j * n + i] = jacobian[j * n + i]! + value;
     };
+    let W = 0;
     for (let e = 0; e < layout.two.length; e++) {
       const i = layout.twoI[e]!;
       const j = layout.twoJ[e]!;
       const value = 2 * layout.two[e]!;
-      this.W += value * m[i]! * m[j]!;
+      W += value * m[i]! * m[j]!;
       first[i] = first[i]! + value * m[j]!;
       first[j] = first[j]! + value * m[i]!;
       if (derivatives) pair(i, j, value);
@@ -194,7 +206,7 @@ export class PitzerTerms implements CompiledInteractions {
       const j = layout.threeJ[e]!;
       const k = layout.threeK[e]!;
       const value = layout.three[e]!;
-      this.W += value * m[i]! * m[j]! * m[k]!;
+      W += value * m[i]! * m[j]! * m[k]!;
       first[i] = first[i]! + value * m[j]! * m[k]!;
       first[j] = first[j]! + value * m[i]! * m[k]!;
       first[k] = first[k]! + value * m[i]! * m[j]!;
@@ -203,15 +215,15 @@ export class PitzerTerms implements CompiledInteractions {
       pair(i, k, value * m[j]!);
       pair(j, k, value * m[i]!);
     }
+    this.W += W;
   }
 
   /** Activity coefficients and water activity at the sums now held. */
   private collect(sum: number, scale: number): void {
-    const { layout, m, first, lnGamma, n, WI, WZ } = this;
+    const { layout, m, first, lnGamma, n, halfZ2, sizeZ, WI, WZ } = this;
     let moment = -this.W;
     for (let i = 0; i < n; i++) {
-      const z = layout.charges[i]!;
-      const value = first[i]! + 0.5 * z * z * WI + Math.abs(z) * WZ;
+      const value = first[i]! + halfZ2[i]! * WI + sizeZ[i]! * WZ;
       lnGamma[i] = value;
       moment += m[i]! * value;
     }
@@ -225,46 +237,49 @@ export class PitzerTerms implements CompiledInteractions {
   }
 
   private collectDerivatives(strength: number, scale: number, by: Int32Array): void {
-    const { layout, m, n, I, firstI, firstZ, jacobian, waterSlope, WII } = this;
-    const { charges, unknown } = layout;
+    const { layout, m, n, I, firstI, firstZ, jacobian, waterSlope, halfZ2, sizeZ, WII } = this;
     for (let i = 0; i < n; i++) {
-      const zi = charges[i]!;
+      const half = halfZ2[i]!;
+      const size = sizeZ[i]!;
       const row = i * n;
-      const byI = firstI[i]! + 0.5 * zi * zi * WII;
+      const byI = firstI[i]! + half * WII;
+      const byZ = firstZ[i]!;
       for (let b = 0; b < by.length; b++) {
         const j = by[b]!;
-        const zj = charges[j]!;
         jacobian[row + j] =
-          jacobian[row + j]! +
-          0.5 * zi * zi * firstI[j]! +
-          Math.abs(zi) * firstZ[j]! +
-          0.5 * zj * zj * byI +
-          Math.abs(zj) * firstZ[i]!;
+          jacobian[row + j]! + half * firstI[j]! + size * firstZ[j]! + halfZ2[j]! * byI + sizeZ[j]! * byZ;
       }
     }
     if (scale < 1) this.holdDerivatives(strength, scale);
+    waterSlope.fill(0);
+    for (let i = 0; i < n; i++) {
+      const weight = m[i]! / scale;
+      const row = i * n;
+      for (let b = 0; b < by.length; b++) {
+        const j = by[b]!;
+        waterSlope[j] = waterSlope[j]! + weight * jacobian[row + j]!;
+      }
+    }
     for (let b = 0; b < by.length; b++) {
       const j = by[b]!;
-      let sum = 1;
-      for (let i = 0; i < n; i++) sum += (m[i]! * jacobian[i * n + j]!) / scale;
-      if (scale < 1) sum += (0.5 * charges[j]! * charges[j]! * this.moment) / this.settings.hold;
-      waterSlope[j] = -WATER_MOLAR_MASS_KG_PER_MOL * sum;
+      const held = scale < 1 ? (halfZ2[j]! * this.moment) / this.settings.hold : 0;
+      waterSlope[j] = -WATER_MOLAR_MASS_KG_PER_MOL * (1 + waterSlope[j]! + held);
     }
-    for (const i of unknown) {
-      const byI = scale < 1 ? 0 : this.settings.unknown.dLnGamma(charges[i]!, layout.names[i]!, I);
-      for (let j = 0; j < n; j++) jacobian[i * n + j] = 0.5 * charges[j]! * charges[j]! * byI;
+    for (const i of layout.unknown) {
+      const { charges, names } = layout;
+      const byI = scale < 1 ? 0 : this.settings.unknown.dLnGamma(charges[i]!, names[i]!, I);
+      for (let j = 0; j < n; j++) jacobian[i * n + j] = halfZ2[j]! * byI;
     }
   }
 
   /** When held, the molalities used are hold / I times the true ones, so they answer to the ionic strength as well. */
   private holdDerivatives(strength: number, scale: number): void {
-    const { layout, m, n, jacobian } = this;
+    const { m, n, halfZ2, jacobian } = this;
     for (let i = 0; i < n; i++) {
       let along = 0;
       for (let k = 0; k < n; k++) along += jacobian[i * n + k]! * m[k]!;
       for (let j = 0; j < n; j++) {
-        const zj = layout.charges[j]!;
-        jacobian[i * n + j] = scale * jacobian[i * n + j]! - (along * 0.5 * zj * zj) / strength;
+        jacobian[i * n + j] = scale * jacobian[i * n + j]! - (along * halfZ2[j]!) / strength;
       }
     }
   }

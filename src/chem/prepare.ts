@@ -281,7 +281,7 @@ function addRow(
   return rowRest;
 }
 
-/** ln of twenty times the concentration each species can reach, from the totals of labels that nothing takes away. */
+/** Twenty times the concentration each species can reach, from the totals of labels that nothing takes away. */
 function setLimits(system: CompiledSystem): void {
   const w = system.workspace;
   const takes = w.scratch.fill(0, 0, w.m);
@@ -293,6 +293,6 @@ function setLimits(system: CompiledSystem): void {
       const j = w.aIndex[e]!;
       if (takes[j] === 0) limit = Math.min(limit, (w.totalHigh[j]! * w.coefficientScale) / w.aValue[e]!);
     }
-    w.lnLimit[i] = Math.log(20 * limit);
+    w.limit[i] = 20 * limit;
   }
 }

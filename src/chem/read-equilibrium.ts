@@ -5,7 +5,10 @@ import type { Preparation } from "./prepare.ts";
 import type { SolveTask } from "./solve.ts";
 import { WATER_MOLAR_MASS_KG_PER_MOL } from "./water-properties.ts";
 
-/** Copies a converged state out of the workspace into arrays of the caller's own; needs `recoverActivities` first. */
+/**
+ * Copies a converged state out of the workspace into arrays of the caller's own; needs `recoverActivities` first, and
+ * the concentrations of the last evaluation.
+ */
 export function readEquilibrium(
   system: CompiledSystem,
   preparation: Preparation,
@@ -20,7 +23,7 @@ export function readEquilibrium(
   let ionicStrength_molPerL = 0;
   for (let i = 0; i < w.n; i++) {
     const s = w.speciesOf[i]!;
-    concentrations[s] = Math.exp(w.lnC[i]!);
+    concentrations[s] = w.c[i]!;
     log10Concentrations[s] = w.lnC[i]! / Math.LN10;
     lnGamma[s] = w.lnGamma[i]!;
     ionicStrength_molPerL += w.halfZ2[i]! * concentrations[s];

@@ -1,5 +1,10 @@
 import type { CompiledInteractions } from "./interaction-model.ts";
-import { chooseActive, createInteractionState, evaluateInteractions } from "./interaction-state.ts";
+import {
+  chooseActive,
+  createInteractionState,
+  evaluateInteractions,
+  updateNetWater,
+} from "./interaction-state.ts";
 import { createStep, solveInteractionStep } from "./interaction-step.ts";
 import { backSubstitute, factorBalances } from "./newton.ts";
 import { borders } from "./newton-coupled.ts";
@@ -36,14 +41,14 @@ function strengthResponse(
   pivot: number,
   { ofTotal, ofBeta }: InBasis,
 ): Response {
-  const { m, n, member, freeOf, vStart, vIndex, vValue, c } = w;
+  const { m, n, member, freeOf, vStart, vValue, vFree, c } = w;
   const step = new Float64Array(w.free);
   let dI = 0;
   for (let k = 0; k < m; k++) if (freeOf[k]! >= 0) step[freeOf[k]!] = ofTotal[k]!;
   for (let i = 0; i < n; i++) {
     dI += w.halfZ2[i]! * c[i]! * ofBeta[i]!;
     for (let e = vStart[i]!; e < vStart[i + 1]!; e++) {
-      const k = freeOf[vIndex[e]!]!;
+      const k = vFree[e]!;
       if (k >= 0) step[k] = step[k]! - vValue[e]! * c[i]! * ofBeta[i]!;
     }
   }
@@ -58,7 +63,7 @@ function strengthResponse(
   for (let i = 0; i < n; i++) {
     let d = ofBeta[i]! + w.weight[i]! * dI;
     for (let e = vStart[i]!; e < vStart[i + 1]!; e++) {
-      const k = freeOf[vIndex[e]!]!;
+      const k = vFree[e]!;
       if (k >= 0) d += vValue[e]! * step[k]!;
     }
     lnC[i] = d;
@@ -81,6 +86,7 @@ export function interactionResponses(
   const state = createInteractionState(terms, w.m, terms.lnGamma.length, columns);
   chooseActive(w, state, 0);
   evaluateInteractions(w, state, true);
+  updateNetWater(w, state);
   const offset = new Float64Array(w.n * columns);
   const right = new Float64Array(w.free * columns);
   changes.forEach(({ ofTotal, ofBeta }, p) => {

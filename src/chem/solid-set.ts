@@ -1,4 +1,3 @@
-import { evaluate } from "./newton.ts";
 import type { SolveStatus } from "./newton.ts";
 import { chooseBasis, recoverActivities } from "./working-basis.ts";
 import type { Workspace } from "./workspace.ts";
@@ -39,10 +38,12 @@ export function settleSolids(w: Workspace, solveSet: () => SolveStatus): SolidsS
   return "cycled";
 }
 
-/** Moves the amounts towards those of the solved set; returns the solid that blocks the way at zero, or -1. */
+/**
+ * Moves the amounts towards those of the solved set, from the balances as its solve left them; returns the solid that
+ * blocks the way at zero, or -1.
+ */
 function acceptAmounts(w: Workspace): number {
   const { m, member, amount, solved } = w;
-  evaluate(w);
   let blocking = -1;
   let reach = 1;
   let deficit = 0;

@@ -124,11 +124,16 @@ function rewriteTotals(w: Workspace): void {
   }
 }
 
+/** The rows by column, and the place of each entry among the free unknowns. */
 function buildColumns(w: Workspace): void {
-  const { n, m, vStart, vIndex, vValue, colStart } = w;
+  const { n, m, vStart, vIndex, vValue, vFree, freeOf, colStart } = w;
   const entries = vStart[n]!;
   colStart.fill(0, 0, m + 1);
-  for (let e = 0; e < entries; e++) colStart[vIndex[e]! + 1] = colStart[vIndex[e]! + 1]! + 1;
+  for (let e = 0; e < entries; e++) {
+    const k = vIndex[e]!;
+    vFree[e] = freeOf[k]!;
+    colStart[k + 1] = colStart[k + 1]! + 1;
+  }
   for (let k = 0; k < m; k++) colStart[k + 1] = colStart[k + 1]! + colStart[k]!;
   for (let i = 0; i < n; i++) {
     for (let e = vStart[i]!; e < vStart[i + 1]!; e++) {

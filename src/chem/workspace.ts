@@ -27,11 +27,11 @@ export interface Workspace {
   readonly sValue: Float64Array;
   coefficientScale: number;
   integerCoefficients: boolean;
-  /** Per row: ln K with the fixed activities added in, charge number, half its square, ln of 20 × the most it can reach. */
+  /** Per row: ln K with the fixed activities added in, charge number, half its square, 20 × the most it can reach. */
   readonly lnK: Float64Array;
   readonly charge: Float64Array;
   readonly halfZ2: Float64Array;
-  readonly lnLimit: Float64Array;
+  readonly limit: Float64Array;
   /** Per candidate: ln Ksp with the fixed activities taken off. */
   readonly lnKsp: Float64Array;
   /** Totals of the labels, in two halves. */
@@ -59,6 +59,8 @@ export interface Workspace {
   readonly vStart: Int32Array;
   readonly vIndex: Int32Array;
   readonly vValue: Float64Array;
+  /** `freeOf` of each entry of v. */
+  readonly vFree: Int32Array;
   readonly colStart: Int32Array;
   readonly colRow: Int32Array;
   readonly colValue: Float64Array;
@@ -131,7 +133,7 @@ export function createWorkspace(
     lnK: perRow(),
     charge: perRow(),
     halfZ2: perRow(),
-    lnLimit: perRow(),
+    limit: perRow(),
     lnKsp: perSolid(),
     totalHigh: perLabel(),
     totalLow: perLabel(),
@@ -150,6 +152,7 @@ export function createWorkspace(
     vStart: new Int32Array(species + 1),
     vIndex: new Int32Array(dense),
     vValue: new Float64Array(dense),
+    vFree: new Int32Array(dense),
     colStart: new Int32Array(components + 1),
     colRow: new Int32Array(dense),
     colValue: new Float64Array(dense),
