@@ -44,6 +44,9 @@ export const DRYING_STOPS: readonly number[] = [1, 2, 4, 7, 10, 16, 25, 40];
 /** Coarser path for dose searches: the same end, fewer stops to see whether a solid nucleates on the way. */
 export const SEARCH_STOPS: readonly number[] = [1, 4, 12, 36];
 
+/** Mismatch [ln] at which a stop of a path is solved: shares are told to three figures, derivatives are taken from 1e-8. */
+export const PATH_TOLERANCE = 1e-10;
+
 /** Factor beyond which a drop is not followed; a few hundred micrometres across have become a few tens by then. */
 const MOST_FACTOR = 3000;
 
@@ -111,6 +114,7 @@ function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
   const systems = new Map<string, CompiledSystem>();
   // The last answers for the tank and for the first step of a path: the next ones are near, and start from them.
   const lastAnswers = new WeakMap<CompiledSystem, Equilibrium>();
+  const lastPaths = new WeakMap<CompiledSystem, Map<LeafSolid, DryToResult["steps"]>>();
   const startOf = (compiled: CompiledSystem): { readonly start?: Equilibrium } => {
     const start = lastAnswers.get(compiled);
     return start === undefined ? {} : { start };
@@ -202,13 +206,15 @@ function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
               .filter((name) => NUCLEATING_SOLIDS.includes(name))
               .map((name) => ({ solid: name, thresholdSI: NUCLEATION_SI }))
           : [];
+      const ofSystem = lastPaths.get(compiled) ?? new Map<LeafSolid, DryToResult["steps"]>();
+      lastPaths.set(compiled, ofSystem);
+      const similar = ofSystem.get(solid) ?? [];
       const result = dryToWaterActivity(
         compiled,
-        { ...startOf(compiled), ...conditions },
-        { waterActivity: humidity, stops, mostFactor: MOST_FACTOR, nucleation },
+        { ...conditions, tolerance: PATH_TOLERANCE },
+        { waterActivity: humidity, stops, mostFactor: MOST_FACTOR, nucleation, similar },
       );
-      const first = result.steps[0];
-      if (first !== undefined) lastAnswers.set(compiled, first.equilibrium);
+      ofSystem.set(solid, result.steps);
       return result;
     },
     byComplexesAlone: (tank, factor, withSalt) => {

@@ -1,6 +1,7 @@
 import type { CompiledSystem } from "./compile.ts";
 import type { Conditions, Equilibrium } from "./conditions.ts";
 import { equilibrate } from "./equilibrate.ts";
+import { MOST_POWER, startFor, WATER_ACTIVITY_NEAR } from "./path-start.ts";
 import { HardstandError } from "../units/index.ts";
 
 /** How far to dry, and which solids need a push before they form. */
@@ -77,6 +78,8 @@ export interface DryToOptions {
   /** Factor beyond which the drop is not followed. */
   readonly mostFactor: number;
   readonly nucleation?: DryDownOptions["nucleation"];
+  /** The path of a similar solution of the same system: where its steps are nearer, they are starts; the answer is its own. */
+  readonly similar?: readonly DryDownStep[];
 }
 
 /** A drying path that ends with the air. */
@@ -89,15 +92,12 @@ export type DryToResult =
     }
   | Extract<DryDownResult, { ok: false }>;
 
-/** How near the end comes to the water activity of the air; hygrometers are ten times worse. */
-const WATER_ACTIVITY_NEAR = 0.002;
 /** Narrowest bracket of factors, where a solid makes the water activity jump. */
 const END_RATIO = 1.01;
 /** Times that a step may be shortened where the next one cannot be solved. */
 const SHORTER_STEPS = 4;
-/** Powers of the factor, in which −ln a_w grows, that a prediction may rest on. */
+/** Least power of the factor, in which −ln a_w grows, that a prediction may rest on. */
 const LEAST_POWER = 0.7;
-const MOST_POWER = 2;
 /** Least factor from which a path that cannot be solved further still says something about a dry drop. */
 const LEAST_USEFUL_FACTOR = 10;
 
@@ -114,7 +114,7 @@ export function dryToWaterActivity(
   conditions: Conditions,
   options: DryToOptions,
 ): DryToResult {
-  const { waterActivity: target, stops, mostFactor } = options;
+  const { waterActivity: target, stops, mostFactor, similar = [] } = options;
   const ascending = stops.every((stop, k) => stop > (stops[k - 1] ?? 0));
   if (stops[0] !== 1 || stops.length < 2 || !ascending || !(target > 0 && target < 1)) {
     throw new HardstandError("dry-down-factors-invalid", "dryToWaterActivity", { stops, target });
@@ -127,8 +127,8 @@ export function dryToWaterActivity(
   let state = walk;
   for (;;) {
     const factor = Math.min(nextFactor(steps, stops, ratio, target), mostFactor);
-    const next = stepTo(factor, state);
     const last = steps.at(-1);
+    const next = stepTo(factor, { ...state, start: startFor(factor, state.start, last, similar) });
     if (!next.ok) {
       // A shorter way from the last answer often can be solved where a long one cannot.
       if (last !== undefined && repeats++ < SHORTER_STEPS) {
@@ -203,68 +203,6 @@ function narrowEnd(wet: Walk, wetStep: DryDownStep, dry: DryDownStep, target: nu
     }
   }
   return high;
-}
-
-/** Tries to meet a water activity from a factor near it; how far one may go (ln), and on which least power. */
-const SETTLE_STEPS = 10;
-const SETTLE_MOST_STEP = 1.2;
-const SETTLE_LEAST_POWER = 0.1;
-
-/** Where a drop is in balance with the air, or why that was not found. */
-export type SettleResult =
-  | { readonly ok: true; readonly factor: number; readonly equilibrium: Equilibrium }
-  | { readonly ok: false; readonly reason: string; readonly detail: string };
-
-/**
- * The end of a drying path that is already known to lie near a factor, for conditions a little different from those of
- * a path followed in full: no stops on the way, so no solid can nucleate there.
- *
- * @param conditions as at a factor of 1
- * @param waterActivity relative humidity of the air as a share; null keeps the factor
- * @param nearEnough how near the water activity must come to it
- */
-export function settleNear(
-  system: CompiledSystem,
-  conditions: Conditions,
-  near: number,
-  waterActivity: number | null,
-  nearEnough = WATER_ACTIVITY_NEAR,
-): SettleResult {
-  let factor = near;
-  let start = conditions.start;
-  let before: { readonly lnFactor: number; readonly dryness: number } | null = null;
-  let wet = 0;
-  let dry = Infinity;
-  for (let k = 0; k < SETTLE_STEPS; k++) {
-    const result = equilibrate(system, {
-      ...atFactor(conditions, factor),
-      ...(start === undefined ? {} : { start }),
-    });
-    if (!result.ok)
-      return { ok: false, reason: result.reason, detail: `at factor ${factor}: ${result.detail}` };
-    const { value } = result;
-    if (waterActivity === null) return { ok: true, factor, equilibrium: value };
-    if (value.waterActivity === null) return { ok: false, reason: "no-water-activity", detail: "" };
-    if (Math.abs(value.waterActivity - waterActivity) <= nearEnough) {
-      return { ok: true, factor, equilibrium: value };
-    }
-    const here = { lnFactor: Math.log(factor), dryness: Math.log(-Math.log(value.waterActivity)) };
-    if (value.waterActivity > waterActivity) wet = Math.max(wet, factor);
-    else dry = Math.min(dry, factor);
-    const rise = before === null ? 1 : (here.dryness - before.dryness) / (here.lnFactor - before.lnFactor);
-    // Over a crystallising salt the water activity hardly moves while most of the water goes.
-    const power = Math.min(MOST_POWER, Math.max(SETTLE_LEAST_POWER, rise));
-    const step = (Math.log(-Math.log(waterActivity)) - here.dryness) / power;
-    factor *= Math.exp(Math.min(SETTLE_MOST_STEP, Math.max(-SETTLE_MOST_STEP, step)));
-    if (factor <= wet || factor >= dry) factor = Math.sqrt(wet * Math.min(dry, 1e6));
-    before = here;
-    start = value;
-  }
-  return {
-    ok: false,
-    reason: "not-settled",
-    detail: `water activity ${waterActivity} not met near factor ${near}`,
-  };
 }
 
 /** Conditions with all totals grown by a factor. */

@@ -52,6 +52,32 @@ describe("dryToWaterActivity", () => {
     expect(Math.abs(Math.log(fine.factor / coarse.factor))).toBeLessThan(0.05);
   });
 
+  it.each([
+    ["a weaker one", 0.02],
+    ["a stronger one, whose salt has come out where this one has none yet", 0.4],
+  ])("comes to the same steps whatever path it starts from: %s", (_, start) => {
+    // Its own steps are told by the start alone where nothing similar is given: compared stop by stop.
+    const other = dryToWaterActivity(
+      brine,
+      { ...conditions, totals_molPerL: { "Na+": start, "Cl-": start } },
+      { ...options, stops: [1, 2, 5, 20, 60], waterActivity: 0.6, mostFactor: 200 },
+    );
+    const stops = { stops: [1, 2, 5, 20, 60], waterActivity: 0.6, mostFactor: 200 };
+    const alone = dried(stops).steps;
+    const led = dried({ ...stops, similar: other.steps }).steps;
+    expect(led.map(({ factor }) => factor)).toEqual(alone.map(({ factor }) => factor));
+    led.forEach(({ equilibrium }, k) => {
+      const same = alone[k]!.equilibrium;
+      expect(equilibrium.waterActivity).toBeCloseTo(same.waterActivity!, 9);
+      expect(equilibrium.pH).toBeCloseTo(same.pH!, 8);
+      expect(equilibrium.solids[0]! / Math.max(1e-3, same.solids[0]!)).toBeCloseTo(
+        same.solids[0]! / Math.max(1e-3, same.solids[0]!),
+        8,
+      );
+    });
+    expect(other.steps.length).toBeGreaterThan(3);
+  });
+
   it("says when a saturated salt keeps the drop wetter than the air", () => {
     // Saturated sodium chloride holds 75 % humidity (Greenspan 1977, J. Res. NBS 81A:89); drier air takes all its water.
     const result = dried({ waterActivity: 0.5 });

@@ -18,6 +18,7 @@ export * from "./compile.ts";
 export * from "./conditions.ts";
 export { equilibrate } from "./equilibrate.ts";
 export * from "./dry-down.ts";
+export * from "./settle-near.ts";
 export * from "./definition-problems.ts";
 export * from "./rebase.ts";
 export * from "./sensitivities.ts";

@@ -1,7 +1,7 @@
 import { settleNear } from "../../chem/index.ts";
 import type { Conditions, Equilibrium } from "../../chem/index.ts";
 import { quantileOf } from "../../numerics/index.ts";
-import { NUCLEATING_SOLIDS } from "../chemistry.ts";
+import { NUCLEATING_SOLIDS, PATH_TOLERANCE } from "../chemistry.ts";
 import type { Chemistry } from "../chemistry.ts";
 import { airedDraws } from "../iron-air.ts";
 import type { LeafPath, LeafPaths } from "../leaf.ts";
@@ -358,10 +358,11 @@ function inOtherAir(
     for (const air of list) {
       const end = settleNear(
         central.system,
-        { ...conditions, start, maxIterations: MOST_ITERATIONS },
+        { ...conditions, start, maxIterations: MOST_ITERATIONS, tolerance: PATH_TOLERANCE },
         near,
         air,
         OTHER_AIR_NEAR,
+        start,
       );
       if (!end.ok) return;
       found.push({ factor: end.factor, equilibrium: end.equilibrium });
