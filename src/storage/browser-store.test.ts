@@ -1,6 +1,6 @@
 import "fake-indexeddb/auto";
 import { openDB } from "idb";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { addJob, bookChange, deleteJobs, emptyBook } from "../records/index.ts";
 import type { Book, BookStore, StoredBook } from "../records/index.ts";
 import { browserStore, memoryStore } from "./index.ts";
@@ -91,3 +91,25 @@ test("a change that cannot be kept whole is not kept at all", async () => {
   expect(await store.write(change)).toMatchObject({ ok: false });
   expect((await stored(store)).book.jobs.map(({ id }) => id)).toEqual(["a"]);
 });
+
+test("a write ends with its transaction, even where the browser says nothing of what was asked in it", async () => {
+  const store = browserStore(newName());
+  await store.write(bookChange(emptyBook(), bookOf("a")));
+  // Requests that are never answered, in a transaction that the browser ends itself when it is to be written.
+  const put = vi
+    .spyOn(IDBObjectStore.prototype, "put")
+    .mockImplementation(() => new IDBRequest() as IDBRequest<IDBValidKey>);
+  const commit = vi.spyOn(IDBTransaction.prototype, "commit").mockImplementation(function (
+    this: IDBTransaction,
+  ) {
+    this.abort();
+  });
+  try {
+    expect(await store.write(bookChange(bookOf("a"), bookOf("a", "b")))).toMatchObject({ ok: false });
+  } finally {
+    put.mockRestore();
+    commit.mockRestore();
+  }
+  expect(await store.write(bookChange(bookOf("a"), bookOf("a", "c")))).toEqual({ ok: true });
+  expect((await stored(store)).book.jobs.map(({ id }) => id)).toEqual(["a", "c"]);
+}, 5000);

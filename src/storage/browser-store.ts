@@ -87,23 +87,26 @@ async function writeTo(database: IDBPDatabase<Tables>, change: BookChange): Prom
   const jobs = transaction.objectStore("jobs");
   const steps = transaction.objectStore("steps");
   const facts = transaction.objectStore("facts");
-  const asked: Promise<unknown>[] = [];
+  const { done } = transaction;
+  // Only the end of the transaction counts: a browser out of room may end it without a word to what was asked in it.
+  const ask = (asked: Promise<unknown>): void => {
+    asked.catch(() => undefined);
+  };
   try {
-    for (const job of change.putJobs) asked.push(jobs.put(job, job.id));
-    for (const id of change.removeJobs) asked.push(jobs.delete(id));
-    for (const step of change.putSteps) asked.push(steps.put(step, step.id));
-    for (const id of change.removeSteps) asked.push(steps.delete(id));
-    if (change.open !== undefined) asked.push(facts.put(change.open, "open"));
-    if (change.lastCopy !== undefined) asked.push(facts.put(change.lastCopy, "lastCopy"));
+    for (const job of change.putJobs) ask(jobs.put(job, job.id));
+    for (const id of change.removeJobs) ask(jobs.delete(id));
+    for (const step of change.putSteps) ask(steps.put(step, step.id));
+    for (const id of change.removeSteps) ask(steps.delete(id));
+    if (change.open !== undefined) ask(facts.put(change.open, "open"));
+    if (change.lastCopy !== undefined) ask(facts.put(change.lastCopy, "lastCopy"));
     transaction.commit();
-    await Promise.all(asked);
+    await done;
   } catch (error) {
     // What was asked before the fault must not stay: half a change is worse than none.
     if (transaction.error === null) abort(transaction);
-    await Promise.allSettled([...asked, transaction.done]);
+    await done.catch(() => undefined);
     throw transaction.error ?? error;
   }
-  await transaction.done;
 }
 
 function abort(transaction: { abort(): void }): void {
