@@ -6,7 +6,7 @@ import { useEngine } from "./engine/use-engine.ts";
 import type { EngineView } from "./engine/use-engine.ts";
 import { AimGroup } from "./form/aim-group.tsx";
 import { ConditionersGroup } from "./form/conditioners-group.tsx";
-import { FormContext } from "./form/form-context.ts";
+import { DraftContext, FormContext } from "./form/form-context.ts";
 import { MixGroup } from "./form/mix-group.tsx";
 import { SiteGroup } from "./form/site-group.tsx";
 import { SprayGroup } from "./form/spray-group.tsx";
@@ -16,12 +16,13 @@ import { documentOf } from "./job/to-document.ts";
 import { JobsBar } from "./jobs/jobs-bar.tsx";
 import type { BookView } from "./jobs/use-book.ts";
 import { useResultKept } from "./jobs/use-result-kept.ts";
-import { sayIn, useLanguage, useSay } from "./language/language-context.ts";
+import { sayIn, useLanguage } from "./language/language-context.ts";
 import { OfflineBar } from "./offline/offline-bar.tsx";
 import { Patterns } from "./result/patterns.tsx";
 import { late } from "./late.tsx";
 import { headline } from "./result/headline.ts";
 import { Toolbar } from "./toolbar.tsx";
+import { useTyping } from "./use-typing.ts";
 
 const results = import("./result/results.tsx");
 // Asked for at once; that it could not be had is said where it is shown.
@@ -34,6 +35,7 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
   const { state, dispatch } = jobs;
   const { draft } = state;
   const document = useMemo(() => documentOf(draft), [draft]);
+  useTyping();
   const language = useLanguage();
   const say = sayIn(language);
   const engine = useEngine("plan", document, jobs.book.open ?? "");
@@ -45,13 +47,12 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
   useResultKept(jobs, engine.answer?.plan.versions ?? null, words);
   const form = useMemo(
     () => ({
-      draft,
       dispatch,
       catalogue: engine.catalogue,
       issues: engine.issues,
       readSheet: engine.readSheet,
     }),
-    [draft, engine.catalogue, engine.issues, engine.readSheet],
+    [dispatch, engine.catalogue, engine.issues, engine.readSheet],
   );
   return (
     <div className={outdoor ? "page outdoor" : "page"}>
@@ -73,7 +74,9 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
         <div className="know">
           <h2>{say("What you know")}</h2>
           <FormContext value={form}>
-            <Groups />
+            <DraftContext value={draft}>
+              <Groups />
+            </DraftContext>
           </FormContext>
         </div>
         <div className="follows" id="what-follows" tabIndex={-1} data-state={stateWord(engine)}>
@@ -90,7 +93,7 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
                 picked={picked}
                 onPick={setPickedId}
                 askAbout={engine.askAbout}
-                sampleNote={draft.origin === "sample" ? <SampleNote /> : null}
+                sample={draft.origin === "sample"}
               />
             )}
             {engine.answer === null && engine.first !== null && (
@@ -106,7 +109,7 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
           )}
         </div>
       </main>
-      <BottomBar planned={engine.answer} picked={picked} waiting={engine.waiting} />
+      <BottomBar planned={engine.answer} first={engine.first} picked={picked} waiting={engine.waiting} />
     </div>
   );
 }
@@ -138,14 +141,4 @@ function pickedProgramme(engine: EngineView, pickedId: string | null): Programme
   const find = (id: string | null): Programme | undefined =>
     plan.programmes.find((programme) => programme.id === id && !programme.blocked);
   return find(pickedId) ?? find(plan.chosen) ?? plan.programmes.find((p) => p.kind === "none") ?? null;
-}
-
-function SampleNote(): ReactElement {
-  const say = useSay();
-  return (
-    <p className="sample">
-      <strong>{say("Sample.")}</strong>{" "}
-      {say("A made-up bore, to look around with. Change anything, or start a blank job.")}
-    </p>
-  );
 }

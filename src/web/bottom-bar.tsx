@@ -1,23 +1,27 @@
-import { useEffect, useState } from "react";
+import { memo, useEffect, useState } from "react";
 import type { ReactElement } from "react";
 import type { Programme } from "../agronomy/index.ts";
-import type { Planned } from "./engine/messages.ts";
+import type { FirstAnswer, Planned } from "./engine/messages.ts";
 import { useLanguage, useSay } from "./language/language-context.ts";
 import { costWords, inHundred, leastFreeOf } from "./result/words.ts";
 
 interface BottomBarProps {
   readonly planned: Planned | null;
+  /** The tank as planned of a newer document, while its ways out are still worked out. */
+  readonly first: FirstAnswer | null;
   readonly picked: Programme | null;
   readonly waiting: boolean;
 }
 
 /** On a phone: the two figures that matter, and the way to the next group. */
-export function BottomBar({ planned, picked, waiting }: BottomBarProps): ReactElement {
+export const BottomBar = memo(function BottomBar(props: BottomBarProps): ReactElement {
+  const { planned, first, picked, waiting } = props;
   const next = useNextSection();
   const language = useLanguage();
   const say = useSay();
   const group = next?.dataset["section"] ?? "";
-  const now = planned === null ? null : leastFreeOf(planned.plan.actives, planned.job.aim.where);
+  const newest = first ?? planned;
+  const now = newest === null ? null : leastFreeOf(newest.plan.actives, newest.job.aim.where);
   const then =
     planned === null || picked === null ? null : leastFreeOf(picked.actives, planned.job.aim.where);
   return (
@@ -43,7 +47,7 @@ export function BottomBar({ planned, picked, waiting }: BottomBarProps): ReactEl
       </button>
     </nav>
   );
-}
+});
 
 /** The first group whose heading is still below the upper part of the screen. */
 function useNextSection(): HTMLElement | null {

@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import type { ReactElement } from "react";
 import { useEngine } from "../engine/use-engine.ts";
-import { FormContext } from "../form/form-context.ts";
+import { DraftContext, FormContext } from "../form/form-context.ts";
 import { MixGroup } from "../form/mix-group.tsx";
 import { SiteGroup } from "../form/site-group.tsx";
 import { SprayGroup } from "../form/spray-group.tsx";
@@ -30,8 +30,8 @@ export function ComplaintScreen({ openJob }: { openJob: Draft }): ReactElement {
   const engine = useEngine("complaint", document, "complaint");
   const { catalogue, issues, readSheet } = engine;
   const form = useMemo(
-    () => ({ draft: draft.job, dispatch: dispatchJob, catalogue, issues, readSheet }),
-    [draft.job, dispatchJob, catalogue, issues, readSheet],
+    () => ({ dispatch: dispatchJob, catalogue, issues, readSheet }),
+    [dispatchJob, catalogue, issues, readSheet],
   );
   const stateWord = engine.failed
     ? "failed"
@@ -56,12 +56,16 @@ export function ComplaintScreen({ openJob }: { openJob: Draft }): ReactElement {
         <main className="columns">
           <div className="know">
             <h2>{words.know}</h2>
-            <WaterGroup others={false} />
-            <SprayGroup />
-            <MixGroup />
+            <DraftContext value={draft.job}>
+              <WaterGroup others={false} />
+              <SprayGroup />
+              <MixGroup />
+            </DraftContext>
             <UsedGroup used={draft.used} dispatch={dispatch} />
             <SeenGroup seen={draft.seen} dispatch={dispatch} />
-            <SiteGroup />
+            <DraftContext value={draft.job}>
+              <SiteGroup />
+            </DraftContext>
             <CausesGroup causes={draft.causes} dispatch={dispatch} />
           </div>
           <div className="follows" id="complaint-follows" tabIndex={-1} data-complaint={stateWord}>

@@ -1,4 +1,5 @@
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useLayoutEffect, useMemo, useRef, useState } from "react";
+import type { LanguageTag } from "../../words/index.ts";
 import { useLanguage } from "../language/language-context.ts";
 import type { JobDocument } from "../job/to-document.ts";
 import { startEngine } from "./start-engine.ts";
@@ -16,9 +17,6 @@ import type {
   SheetView,
   WordedIssue,
 } from "./messages.ts";
-
-/** How long [ms] the page waits after a keystroke before it asks again. */
-const DEBOUNCE_MS = 10;
 
 /** What the page knows from the engine. */
 export interface EngineView<K extends keyof AnswerTo = "plan"> {
@@ -54,6 +52,8 @@ interface Kept<T> {
 /** What the engine has answered. */
 interface Answers<K extends keyof AnswerTo> {
   readonly last: EngineAnswer<K> | null;
+  /** The question that `last` answers. */
+  readonly answered: string | null;
   readonly first: Kept<FirstAnswer> | null;
   readonly good: Kept<AnswerTo[K]> | null;
 }
@@ -62,16 +62,25 @@ interface Answers<K extends keyof AnswerTo> {
 function takeIn<K extends keyof AnswerTo>(
   before: Answers<K>,
   reply: EngineAnswer<K> | FirstReply,
-  job: string,
+  { job, text }: Question,
 ): Answers<K> {
   if ("plan" in reply) return { ...before, first: { job, value: { plan: reply.plan, job: reply.job } } };
   const good = reply.answer === null ? before.good : { job, value: reply.answer };
-  return { last: reply, first: null, good };
+  const issues = unlessSame(before.last?.issues ?? NONE, reply.issues);
+  return { last: { ...reply, issues }, answered: text, first: null, good };
 }
 
-/** The question that stands: its number, and the document it is about. */
+const NONE: readonly WordedIssue[] = [];
+
+/** The issues as they were, where they say the same: what shows them is then not drawn anew. */
+function unlessSame(before: readonly WordedIssue[], now: readonly WordedIssue[]): readonly WordedIssue[] {
+  return JSON.stringify(before) === JSON.stringify(now) ? before : now;
+}
+
+/** The question that stands: its number, the job it is about, and all that its answer depends on. */
 interface Question {
   readonly id: number;
+  readonly job: string;
   readonly text: string;
 }
 
@@ -88,20 +97,20 @@ export function useEngine<K extends keyof AnswerTo>(
 ): EngineView<K> {
   const { tag } = useLanguage();
   const worker = useRef<Worker | null>(null);
-  const newest = useRef(0);
+  const newest = useRef<Question>({ id: 0, job, text: "" });
   const lastCall = useRef(0);
   const reading = useRef(new Map<number, (reply: SheetReply) => void>());
   const asking = useRef(new Map<number, (reply: AboutReply | null) => void>());
   const [catalogue, setCatalogue] = useState<Catalogue | null>(null);
-  const [answers, setAnswers] = useState<Answers<K>>({ last: null, first: null, good: null });
-  const currentJob = useRef(job);
-  useEffect(() => {
-    currentJob.current = job;
-  }, [job]);
-  const [asked, setAsked] = useState<Question | null>(null);
+  const [answers, setAnswers] = useState<Answers<K>>({
+    last: null,
+    answered: null,
+    first: null,
+    good: null,
+  });
   const [failed, setFailed] = useState(false);
 
-  useEffect(() => {
+  useLayoutEffect(() => {
     const listen = (event: MessageEvent<unknown>): void => {
       const reply = event.data as EngineReply;
       if (reply.type === "catalogue") setCatalogue(reply.catalogue);
@@ -111,9 +120,10 @@ export function useEngine<K extends keyof AnswerTo>(
       } else if (reply.type === "about") {
         asking.current.get(reply.id)?.(reply.reply);
         asking.current.delete(reply.id);
-      } else if (isAnswer(reply, kind) && reply.id === newest.current) {
+      } else if (isAnswer(reply, kind) && reply.id === newest.current.id) {
         setFailed(false);
-        setAnswers((before) => takeIn(before, reply, currentJob.current));
+        const question = newest.current;
+        setAnswers((before) => takeIn(before, reply, question));
       }
     };
     const started = startEngine(listen, () => {
@@ -126,24 +136,15 @@ export function useEngine<K extends keyof AnswerTo>(
     };
   }, [kind]);
 
-  const text = JSON.stringify(document);
-  useEffect(() => {
-    const first = newest.current === 0;
-    newest.current += 1;
-    const id = newest.current;
-    setAsked({ id, text });
-    const timer = setTimeout(
-      () => {
-        const request: EngineRequest = { type: kind, id, document: JSON.parse(text) as JobDocument };
-        worker.current?.postMessage({ type: "language", tag } satisfies EngineRequest);
-        worker.current?.postMessage(request);
-      },
-      first ? 0 : DEBOUNCE_MS,
-    );
-    return () => {
-      clearTimeout(timer);
-    };
-  }, [text, kind, tag]);
+  const text = useMemo(() => JSON.stringify({ tag, job, document }), [tag, job, document]);
+  // Before the page is drawn: the engine works while it is.
+  useLayoutEffect(() => {
+    const id = newest.current.id + 1;
+    const asked = JSON.parse(text) as { tag: LanguageTag; job: string; document: JobDocument };
+    newest.current = { id, job: asked.job, text };
+    worker.current?.postMessage({ type: "language", tag: asked.tag } satisfies EngineRequest);
+    worker.current?.postMessage({ type: kind, id, document: asked.document } satisfies EngineRequest);
+  }, [text, kind]);
 
   const readSheet = useCallback(
     (input: SheetInput, options: SheetOptions) =>
@@ -169,15 +170,14 @@ export function useEngine<K extends keyof AnswerTo>(
     [],
   );
 
-  const { last, first, good } = answers;
+  const { last, answered, first, good } = answers;
   const blocked = last !== null && last.answer === null;
   return {
     catalogue,
-    issues: last?.issues ?? [],
+    issues: last?.issues ?? NONE,
     answer: good?.job === job ? good.value : null,
     first: first?.job === job ? first.value : null,
-    // The question is put after the page is drawn, so a new document waits even before it has a number.
-    waiting: last === null || last.id !== asked?.id || asked.text !== text || blocked,
+    waiting: answered !== text || blocked,
     blocked,
     failed,
     elapsed_ms: last?.elapsed_ms ?? null,

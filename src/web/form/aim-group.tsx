@@ -1,7 +1,8 @@
+import { memo } from "react";
 import type { ReactElement } from "react";
 import type { Draft } from "../job/draft.ts";
 import { SelectField, TextField } from "./fields.tsx";
-import { useForm } from "./form-context.ts";
+import { useDraft, useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
 import { Section } from "./section.tsx";
 
@@ -12,7 +13,11 @@ const PLACES = [
 
 /** The aim: how much must stay free, where, and how sure. */
 export function AimGroup(): ReactElement {
-  const { draft, dispatch } = useForm();
+  return <Aim aim={useDraft().aim} />;
+}
+
+const Aim = memo(function Aim({ aim }: Pick<Draft, "aim">): ReactElement {
+  const { dispatch } = useForm();
   const edit = (change: Partial<Draft["aim"]>): void => {
     dispatch({ type: "edit", change: (d) => ({ ...d, aim: { ...d.aim, ...change } }) });
   };
@@ -24,7 +29,7 @@ export function AimGroup(): ReactElement {
           path="aim.free share"
           decimal
           hint="0.95 is 95 in 100."
-          value={draft.aim.freeShare}
+          value={aim.freeShare}
           onChange={(freeShare) => {
             edit({ freeShare });
           }}
@@ -33,7 +38,7 @@ export function AimGroup(): ReactElement {
           label="Judged"
           path="aim.where"
           choices={PLACES}
-          value={draft.aim.where}
+          value={aim.where}
           onChange={(where) => {
             edit({ where });
           }}
@@ -43,13 +48,13 @@ export function AimGroup(): ReactElement {
           path="aim.confidence"
           decimal
           hint="0.9 is 9 waters in 10 that fit the test."
-          value={draft.aim.confidence}
+          value={aim.confidence}
           onChange={(confidence) => {
             edit({ confidence });
           }}
         />
       </div>
-      <LeftOver rest={draft.aim.rest} onChange={(d, rest) => ({ ...d, aim: { ...d.aim, rest } })} />
+      <LeftOver rest={aim.rest} onChange={(d, rest) => ({ ...d, aim: { ...d.aim, rest } })} />
     </Section>
   );
-}
+});

@@ -1,7 +1,9 @@
+import { memo } from "react";
 import type { ReactElement } from "react";
+import type { Draft } from "../job/draft.ts";
 import { blankConditioner, blankOwnProduct } from "../job/draft-conditioners.ts";
 import { ChemistryFields } from "./chemistry-fields.tsx";
-import { fieldId, useForm } from "./form-context.ts";
+import { fieldId, useDraft, useForm } from "./form-context.ts";
 import { IssueList } from "./messages.tsx";
 import { OwnProductFields } from "./own-product-fields.tsx";
 import { AddButton } from "./row-buttons.tsx";
@@ -12,9 +14,20 @@ const words = {
   addProduct: "Add a product by its label",
 };
 
+// A row is drawn anew when it is typed into, not when another one is.
+const ChemistryRow = memo(ChemistryFields);
+const OwnProductRow = memo(OwnProductFields);
+
 /** The conditioners that may be used, with their prices. */
 export function ConditionersGroup(): ReactElement {
-  const { draft, dispatch, issues } = useForm();
+  const { listsConditioners, conditioners } = useDraft();
+  return <Conditioners listsConditioners={listsConditioners} conditioners={conditioners} />;
+}
+
+type Listed = Pick<Draft, "listsConditioners" | "conditioners">;
+
+const Conditioners = memo(function Conditioners(listed: Listed): ReactElement {
+  const { dispatch, issues } = useForm();
   const choose = (listsConditioners: boolean): void => {
     dispatch({
       type: "edit",
@@ -35,7 +48,7 @@ export function ConditionersGroup(): ReactElement {
           <input
             type="radio"
             name="conditioners"
-            checked={!draft.listsConditioners}
+            checked={!listed.listsConditioners}
             onChange={() => {
               choose(false);
             }}
@@ -46,7 +59,7 @@ export function ConditionersGroup(): ReactElement {
           <input
             type="radio"
             name="conditioners"
-            checked={draft.listsConditioners}
+            checked={listed.listsConditioners}
             onChange={() => {
               choose(true);
             }}
@@ -55,22 +68,20 @@ export function ConditionersGroup(): ReactElement {
         </label>
       </fieldset>
       <IssueList issues={general} />
-      {draft.listsConditioners && <ConditionerRows />}
+      {listed.listsConditioners && <ConditionerRows conditioners={listed.conditioners} />}
     </Section>
   );
-}
+});
 
-function ConditionerRows(): ReactElement {
-  const { draft } = useForm();
-  const { conditioners } = draft;
+function ConditionerRows({ conditioners }: Pick<Draft, "conditioners">): ReactElement {
   const next = `conditioners[${String(conditioners.length)}]`;
   return (
     <>
       {conditioners.map((row, index) =>
         row.kind === "chemistry" ? (
-          <ChemistryFields key={row.key} row={row} index={index} />
+          <ChemistryRow key={row.key} row={row} index={index} />
         ) : (
-          <OwnProductFields key={row.key} row={row} index={index} />
+          <OwnProductRow key={row.key} row={row} index={index} />
         ),
       )}
       <div className="asks">

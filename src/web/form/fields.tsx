@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { memo, useState } from "react";
 import type { ReactElement, ReactNode } from "react";
 import { choiceOf } from "../engine/messages.ts";
 import type { Choice, WordedIssue } from "../engine/messages.ts";
@@ -96,7 +96,11 @@ export const YES_NO: readonly Choice[] = [
   { id: "no", name: "no" },
 ];
 
-function Options({ choices }: { choices: readonly Choice[] }): ReactNode {
+interface OptionsProps {
+  readonly choices: readonly Choice[];
+}
+
+function Options({ choices }: OptionsProps): ReactNode {
   const { phrases } = useLanguage();
   return choices.map((choice) => (
     <option key={choice.id} value={choice.id}>
@@ -114,6 +118,20 @@ function grouped(choices: readonly Choice[]): readonly (readonly [string, readon
   }
   return [...groups];
 }
+
+/** All choices of a list, which may be long: drawn anew with another list alone. */
+const GroupedOptions = memo(function GroupedOptions({ choices }: OptionsProps): ReactNode {
+  const say = useSay();
+  return grouped(choices).map(([group, those]) =>
+    group === "" ? (
+      <Options key="" choices={those} />
+    ) : (
+      <optgroup key={group} label={say(group)}>
+        <Options choices={those} />
+      </optgroup>
+    ),
+  );
+});
 
 /** A choice from a list. A value the list does not hold stays visible as typed. */
 export function SelectField(props: SelectFieldProps): ReactElement {
@@ -140,15 +158,7 @@ export function SelectField(props: SelectFieldProps): ReactElement {
       >
         {props.none !== undefined && <option value="">{say(props.none)}</option>}
         {chosen === undefined && props.value !== "" && <option value={props.value}>{props.value}</option>}
-        {grouped(props.choices).map(([group, choices]) =>
-          group === "" ? (
-            <Options key="" choices={choices} />
-          ) : (
-            <optgroup key={group} label={say(group)}>
-              <Options choices={choices} />
-            </optgroup>
-          ),
-        )}
+        <GroupedOptions choices={props.choices} />
       </select>
       {props.hint !== undefined && (
         <p id={`${id}-about`} className="about">

@@ -5,9 +5,8 @@ import type { EngineView } from "../engine/use-engine.ts";
 import type { Draft } from "../job/draft.ts";
 import type { JobAction } from "../job/job-state.ts";
 
-/** What every group of the form shares. */
+/** What every field of the form shares. It stays the same while one types, so that only the field typed into is drawn anew. */
 export interface FormView {
-  readonly draft: Draft;
   readonly dispatch: Dispatch<JobAction>;
   readonly catalogue: Catalogue | null;
   readonly issues: readonly WordedIssue[];
@@ -22,6 +21,16 @@ export function useForm(): FormView {
   const view = useContext(FormContext);
   if (view === null) throw new Error("form fields live inside the form");
   return view;
+}
+
+/** Carries the draft to the groups of the form; each hands its part of it on. */
+export const DraftContext = createContext<Draft | null>(null);
+
+/** The draft; only inside the form. Whoever asks for it is drawn anew with every keystroke. */
+export function useDraft(): Draft {
+  const draft = useContext(DraftContext);
+  if (draft === null) throw new Error("form fields live inside the form");
+  return draft;
 }
 
 /** The id of the field that a document path is typed into. */

@@ -1,7 +1,9 @@
+import { memo } from "react";
 import type { ReactElement } from "react";
+import type { Draft } from "../job/draft.ts";
 import { blankFeed, blankProduct } from "../job/draft-mix.ts";
 import { FeedFields } from "./feed-fields.tsx";
-import { fieldId, useForm } from "./form-context.ts";
+import { fieldId, useDraft, useForm } from "./form-context.ts";
 import { IssueList } from "./messages.tsx";
 import { More } from "./more.tsx";
 import { ProductFields } from "./product-fields.tsx";
@@ -16,11 +18,19 @@ const words = {
   partnersLabel: "Partners that published rules speak of",
 };
 
+// A row is drawn anew when it is typed into, not when another one is.
+const FeedRow = memo(FeedFields);
+const ProductRow = memo(ProductFields);
+
 /** The products of the tank, its leaf feeds and what else goes in. */
 export function MixGroup(): ReactElement {
-  const { draft, issues } = useForm();
+  const { mix, partners } = useDraft();
+  return <Mix mix={mix} partners={partners} />;
+}
+
+const Mix = memo(function Mix({ mix, partners }: Pick<Draft, "mix" | "partners">): ReactElement {
+  const { issues } = useForm();
   const general = issues.filter(({ path, missing }) => path === "mix" && !missing);
-  const { mix } = draft;
   return (
     <Section
       id="section-mix"
@@ -29,9 +39,9 @@ export function MixGroup(): ReactElement {
     >
       {mix.map((row, index) =>
         row.kind === "feed" ? (
-          <FeedFields key={row.key} row={row} index={index} />
+          <FeedRow key={row.key} row={row} index={index} />
         ) : (
-          <ProductFields key={row.key} row={row} index={index} />
+          <ProductRow key={row.key} row={row} index={index} alone={mix.length === 1} />
         ),
       )}
       <IssueList issues={general} />
@@ -48,25 +58,25 @@ export function MixGroup(): ReactElement {
           focus={fieldId(`mix[${String(mix.length)}].feed`)}
         />
       </div>
-      <Partners />
+      <Partners partners={partners} />
     </Section>
   );
-}
+});
 
 /** Partners without an amount, of which published rules speak. */
-function Partners(): ReactElement {
-  const { draft, catalogue, dispatch } = useForm();
+const Partners = memo(function Partners({ partners }: Pick<Draft, "partners">): ReactElement {
+  const { catalogue, dispatch } = useForm();
   return (
-    <More title={words.partners} said={draft.partners?.length ?? 0} paths={["partners"]}>
+    <More title={words.partners} said={partners?.length ?? 0} paths={["partners"]}>
       <Ticks
         label={words.partnersLabel}
         path="partners"
         choices={catalogue?.partners ?? []}
-        value={draft.partners}
-        onChange={(partners) => {
-          dispatch({ type: "edit", change: (d) => ({ ...d, partners }) });
+        value={partners}
+        onChange={(ticked) => {
+          dispatch({ type: "edit", change: (d) => ({ ...d, partners: ticked }) });
         }}
       />
     </More>
   );
-}
+});

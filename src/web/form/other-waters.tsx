@@ -1,7 +1,8 @@
+import { memo, useCallback } from "react";
 import type { ReactElement } from "react";
 import { blankOtherWater } from "../job/draft.ts";
-import type { Draft, OtherWaterRow } from "../job/draft.ts";
-import { fieldId, useForm } from "./form-context.ts";
+import type { Draft, OtherWaterRow, ReadingRow } from "../job/draft.ts";
+import { fieldId, useDraft, useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
 import { IssueList } from "./messages.tsx";
 import { More } from "./more.tsx";
@@ -25,8 +26,10 @@ const PATH = "other waters";
 
 /** Further sources, each with its readings and its price. */
 export function OtherWaters(): ReactElement {
-  const { draft } = useForm();
-  const { otherWaters } = draft;
+  return <OtherRows otherWaters={useDraft().otherWaters} />;
+}
+
+const OtherRows = memo(function OtherRows({ otherWaters }: Pick<Draft, "otherWaters">): ReactElement {
   return (
     <More title={words.more} said={otherWaters.length} paths={[PATH]}>
       <p className="about">{words.about}</p>
@@ -40,9 +43,14 @@ export function OtherWaters(): ReactElement {
       />
     </More>
   );
+});
+
+interface OtherWaterProps {
+  readonly row: OtherWaterRow;
+  readonly index: number;
 }
 
-function OtherWater({ row, index }: { row: OtherWaterRow; index: number }): ReactElement {
+const OtherWater = memo(function OtherWater({ row, index }: OtherWaterProps): ReactElement {
   const { dispatch, issues } = useForm();
   const path = `${PATH}[${String(index)}]`;
   const title = row.source === "" ? words.water(index + 1) : row.source;
@@ -50,6 +58,16 @@ function OtherWater({ row, index }: { row: OtherWaterRow; index: number }): Reac
     ...draft,
     otherWaters: draft.otherWaters.map((one) => (one.key === row.key ? { ...one, ...change } : one)),
   });
+  const { key } = row;
+  const withReadings = useCallback(
+    (d: Draft, change: (rows: readonly ReadingRow[]) => readonly ReadingRow[]): Draft => ({
+      ...d,
+      otherWaters: d.otherWaters.map((one) =>
+        one.key === key ? { ...one, readings: change(one.readings) } : one,
+      ),
+    }),
+    [key],
+  );
   const heading = `${fieldId(path)}-readings`;
   return (
     <fieldset className="row">
@@ -75,11 +93,7 @@ function OtherWater({ row, index }: { row: OtherWaterRow; index: number }): Reac
         rows={row.readings}
         labelledBy={heading}
         of={title}
-        onChange={(d, change) =>
-          withRow(d, {
-            readings: change(d.otherWaters.find((one) => one.key === row.key)?.readings ?? []),
-          })
-        }
+        onChange={withReadings}
       />
       <LeftOver rest={row.rest} onChange={(d, rest) => withRow(d, { rest })} />
       <RemoveButton
@@ -88,4 +102,4 @@ function OtherWater({ row, index }: { row: OtherWaterRow; index: number }): Reac
       />
     </fieldset>
   );
-}
+});

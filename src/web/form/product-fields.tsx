@@ -1,3 +1,4 @@
+import { useMemo } from "react";
 import type { ReactElement } from "react";
 import { choiceOf } from "../engine/messages.ts";
 import type { ActiveChoice, Choice } from "../engine/messages.ts";
@@ -34,11 +35,13 @@ const BY_HAND = "by hand";
 interface ProductProps {
   readonly row: ProductRow;
   readonly index: number;
+  /** True for the only one of the mix, which stays. */
+  readonly alone: boolean;
 }
 
 /** One product of the mix. */
-export function ProductFields({ row, index }: ProductProps): ReactElement {
-  const { catalogue, draft, issues } = useForm();
+export function ProductFields({ row, index, alone }: ProductProps): ReactElement {
+  const { catalogue, issues } = useForm();
   const { phrases } = useLanguage();
   const say = useSay();
   const path = `mix[${String(index)}]`;
@@ -55,7 +58,7 @@ export function ProductFields({ row, index }: ProductProps): ReactElement {
       <MoreOfProduct row={row} path={path} title={title} />
       <LeftOver rest={row.rest} onChange={(d, rest) => withProduct(d, row.key, (r) => ({ ...r, rest }))} />
       <IssueList issues={issues.filter((issue) => issue.path === path)} />
-      {draft.mix.length > 1 && (
+      {!alone && (
         <RemoveButton
           title={title}
           change={(d) => withoutEntry(d, row.key)}
@@ -86,7 +89,10 @@ function Substance({
 }: PartProps & { readonly active: ActiveChoice | undefined }): ReactElement {
   const { catalogue } = useForm();
   const edit = useEdit(row);
-  const actives: readonly Choice[] = [...(catalogue?.actives ?? []), { id: BY_HAND, name: words.byHand }];
+  const actives = useMemo<readonly Choice[]>(
+    () => [...(catalogue?.actives ?? []), { id: BY_HAND, name: words.byHand }],
+    [catalogue],
+  );
   const formulations = active?.formulations ?? catalogue?.formulations ?? [];
   return (
     <>

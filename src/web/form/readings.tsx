@@ -1,4 +1,4 @@
-import { useRef, useState } from "react";
+import { memo, useRef, useState } from "react";
 import type { ReactElement } from "react";
 import { blankReading } from "../job/draft.ts";
 import type { Draft, ReadingRow } from "../job/draft.ts";
@@ -22,12 +22,19 @@ interface ReadingsProps {
 
 /** The readings of a water test, each with its unit, and the way to add one. */
 export function Readings(props: ReadingsProps): ReactElement {
-  const { rows, labelledBy } = props;
+  const { rows, labelledBy, path, onChange, of } = props;
   return (
     <>
       <ul className="readings" aria-labelledby={labelledBy}>
         {rows.map((row, index) => (
-          <Reading key={row.key} row={row} index={index} {...props} />
+          <Reading
+            key={row.key}
+            row={row}
+            index={index}
+            path={path}
+            onChange={onChange}
+            {...(of === undefined ? {} : { of })}
+          />
         ))}
       </ul>
       <AddReading {...props} />
@@ -35,7 +42,13 @@ export function Readings(props: ReadingsProps): ReactElement {
   );
 }
 
-function Reading(props: ReadingsProps & { row: ReadingRow; index: number }): ReactElement {
+interface ReadingProps extends Omit<ReadingsProps, "rows" | "labelledBy"> {
+  readonly row: ReadingRow;
+  readonly index: number;
+}
+
+/** One reading; drawn anew when it is typed into, not when another one is. */
+const Reading = memo(function Reading(props: ReadingProps): ReactElement {
   const { row, index, onChange, of } = props;
   const { catalogue, dispatch, issues } = useForm();
   const { phrases } = useLanguage();
@@ -85,7 +98,7 @@ function Reading(props: ReadingsProps & { row: ReadingRow; index: number }): Rea
       <IssueList issues={rowIssues} />
     </li>
   );
-}
+});
 
 function AddReading({ path, rows, onChange, of }: ReadingsProps): ReactElement {
   const { catalogue, dispatch } = useForm();

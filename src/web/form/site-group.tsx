@@ -1,7 +1,8 @@
+import { memo } from "react";
 import type { ReactElement } from "react";
 import type { Draft } from "../job/draft.ts";
 import { SelectField, YES_NO } from "./fields.tsx";
-import { useForm } from "./form-context.ts";
+import { useDraft, useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
 import { More } from "./more.tsx";
 import { QuantityField } from "./quantity-field.tsx";
@@ -22,8 +23,11 @@ const words = {
 
 /** Facts about the place and the sprayer that published rules ask for. */
 export function SiteGroup(): ReactElement {
-  const { draft, catalogue, dispatch } = useForm();
-  const { site } = draft;
+  return <Site site={useDraft().site} />;
+}
+
+const Site = memo(function Site({ site }: Pick<Draft, "site">): ReactElement {
+  const { catalogue, dispatch } = useForm();
   const withSite = (d: Draft, change: Partial<Draft["site"]>): Draft => ({
     ...d,
     site: { ...d.site, ...change },
@@ -85,4 +89,4 @@ export function SiteGroup(): ReactElement {
       <LeftOver rest={site.rest} onChange={(d, rest) => withSite(d, { rest })} />
     </Section>
   );
-}
+});

@@ -1,8 +1,10 @@
+import { memo } from "react";
 import type { ReactElement } from "react";
 import type { Dimension } from "../../units/index.ts";
 import type { Draft } from "../job/draft.ts";
+import type { Typed } from "../job/typed.ts";
 import { SelectField, YES_NO } from "./fields.tsx";
-import { useForm } from "./form-context.ts";
+import { useDraft, useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
 import { More } from "./more.tsx";
 import { QuantityField } from "./quantity-field.tsx";
@@ -138,18 +140,22 @@ const FURTHER: readonly SprayQuestion[] = [
 
 /** The spray: volumes, area, temperature and time; behind a tap what fewer jobs say. */
 export function SprayGroup(): ReactElement {
-  const { draft, dispatch } = useForm();
-  const { aerated, rest } = draft.spray;
-  const further = FURTHER.filter(({ key }) => draft.spray[key].text.trim() !== "").length;
+  return <SprayQuestions spray={useDraft().spray} />;
+}
+
+const SprayQuestions = memo(function SprayQuestions({ spray }: { spray: Spray }): ReactElement {
+  const { dispatch } = useForm();
+  const { aerated, rest } = spray;
+  const further = FURTHER.filter(({ key }) => spray[key].text.trim() !== "").length;
   return (
     <Section id="section-spray" title="Spray">
-      <Questions questions={FIRST} />
+      <Questions questions={FIRST} spray={spray} />
       <More
         title={words.more}
         said={further + (aerated === "" ? 0 : 1)}
         paths={[...FURTHER.map(({ name }) => `spray.${name}`), "spray.aerated"]}
       >
-        <Questions questions={FURTHER} />
+        <Questions questions={FURTHER} spray={spray} />
         <SelectField
           label={words.aerated}
           path="spray.aerated"
@@ -165,27 +171,43 @@ export function SprayGroup(): ReactElement {
       <LeftOver rest={rest} onChange={(d, rest) => ({ ...d, spray: { ...d.spray, rest } })} />
     </Section>
   );
+});
+
+interface QuestionsProps {
+  readonly questions: readonly SprayQuestion[];
+  readonly spray: Spray;
 }
 
-function Questions({ questions }: { questions: readonly SprayQuestion[] }): ReactElement {
-  const { draft, dispatch } = useForm();
+function Questions({ questions, spray }: QuestionsProps): ReactElement {
   return (
     <div className="fields">
-      {questions.map(({ key, label, name, dimension, units, hint, signed }) => (
-        <QuantityField
-          key={key}
-          label={label}
-          path={`spray.${name}`}
-          value={draft.spray[key]}
-          units={units}
-          measure={{ dimension }}
-          signed={signed ?? false}
-          {...(hint === undefined ? {} : { hint })}
-          onChange={(value) => {
-            dispatch({ type: "edit", change: (d) => ({ ...d, spray: { ...d.spray, [key]: value } }) });
-          }}
-        />
+      {questions.map((question) => (
+        <Question key={question.key} question={question} value={spray[question.key]} />
       ))}
     </div>
   );
 }
+
+interface QuestionProps {
+  readonly question: SprayQuestion;
+  readonly value: Typed;
+}
+
+const Question = memo(function Question({ question, value }: QuestionProps): ReactElement {
+  const { dispatch } = useForm();
+  const { key, label, name, dimension, units, hint, signed } = question;
+  return (
+    <QuantityField
+      label={label}
+      path={`spray.${name}`}
+      value={value}
+      units={units}
+      measure={{ dimension }}
+      signed={signed ?? false}
+      {...(hint === undefined ? {} : { hint })}
+      onChange={(answer) => {
+        dispatch({ type: "edit", change: (d) => ({ ...d, spray: { ...d.spray, [key]: answer } }) });
+      }}
+    />
+  );
+});

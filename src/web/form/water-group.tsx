@@ -1,8 +1,8 @@
-import { lazy, Suspense, useState } from "react";
+import { lazy, memo, Suspense, useState } from "react";
 import type { ReactElement } from "react";
-import type { Draft, WaterTyped } from "../job/draft.ts";
+import type { Draft, ReadingRow, WaterTyped } from "../job/draft.ts";
 import { useSay } from "../language/language-context.ts";
-import { useForm } from "./form-context.ts";
+import { useDraft, useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
 import { IssueList } from "./messages.tsx";
 import { OtherWaters } from "./other-waters.tsx";
@@ -12,9 +12,17 @@ import { WaterSource } from "./water-source.tsx";
 
 /** The water test: where the water comes from and what was measured. */
 export function WaterGroup({ others = true }: { readonly others?: boolean }): ReactElement {
-  const { draft, issues } = useForm();
+  return <Water water={useDraft().water} others={others} />;
+}
+
+interface WaterProps {
+  readonly water: WaterTyped;
+  readonly others: boolean;
+}
+
+const Water = memo(function Water({ water, others }: WaterProps): ReactElement {
+  const { issues } = useForm();
   const say = useSay();
-  const { water } = draft;
   const general = issues.filter(({ path }) => path === "water" || path === "water.readings");
   return (
     <Section
@@ -31,19 +39,19 @@ export function WaterGroup({ others = true }: { readonly others?: boolean }): Re
         path="water.readings"
         rows={water.readings}
         labelledBy="readings-title"
-        onChange={(d, change) => withWater(d, { readings: change(d.water.readings) })}
+        onChange={withReadings}
       />
       <LeftOver rest={water.rest} onChange={(d, rest) => withWater(d, { rest })} />
       {others && <OtherWaters />}
     </Section>
   );
-}
+});
 
 /** Loaded when it is first opened: most visits type the readings. */
 const SheetPanel = lazy(async () => ({ default: (await import("../sheet/sheet-panel.tsx")).SheetPanel }));
 
 /** The way in for a laboratory sheet, folded away until it is asked for. */
-function FromSheet(): ReactElement {
+const FromSheet = memo(function FromSheet(): ReactElement {
   const [open, setOpen] = useState(false);
   const say = useSay();
   return (
@@ -65,6 +73,10 @@ function FromSheet(): ReactElement {
       )}
     </details>
   );
+});
+
+function withReadings(draft: Draft, change: (rows: readonly ReadingRow[]) => readonly ReadingRow[]): Draft {
+  return withWater(draft, { readings: change(draft.water.readings) });
 }
 
 function withWater(draft: Draft, change: Partial<WaterTyped>): Draft {

@@ -1,6 +1,6 @@
 import type { ReactElement } from "react";
 import type { Job, Programme } from "../../agronomy/index.ts";
-import type { Planned } from "../engine/messages.ts";
+import type { FirstAnswer, Planned } from "../engine/messages.ts";
 import { sayIn, useLanguage } from "../language/language-context.ts";
 import { DotRow } from "./dots.tsx";
 import { Evidence } from "./evidence.tsx";
@@ -28,16 +28,25 @@ function Sure({ programme, aim }: { programme: Programme; aim: Job["aim"] }): Re
   );
 }
 
+interface AnswerLineProps {
+  readonly planned: Planned;
+  /** The tank as planned of a newer document, while its ways out are still worked out. */
+  readonly first: FirstAnswer | null;
+  readonly picked: Programme;
+}
+
 /** The answer at a glance: what is free as planned and with the row picked, each with its figure first. */
-export function AnswerLine({ planned, picked }: { planned: Planned; picked: Programme }): ReactElement {
+export function AnswerLine({ planned, first, picked }: AnswerLineProps): ReactElement {
   const { plan, job } = planned;
   const { aim } = job;
-  const before = leastFreeOf(plan.actives, aim.where);
+  const newest = first ?? planned;
+  const before = leastFreeOf(newest.plan.actives, newest.job.aim.where);
   const after = leastFreeOf(picked.actives, aim.where);
   const language = useLanguage();
   const say = sayIn(language);
-  const where = placeWords(aim.where, language);
-  const of = plan.actives.length > 1 && before !== null ? language.phrases.name(before.verdict.name) : null;
+  const where = placeWords(newest.job.aim.where, language);
+  const of =
+    newest.plan.actives.length > 1 && before !== null ? language.phrases.name(before.verdict.name) : null;
   return (
     <div className="answer-line">
       <p>

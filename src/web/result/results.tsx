@@ -1,11 +1,11 @@
 import { memo, useMemo } from "react";
-import type { ReactElement, ReactNode } from "react";
+import type { ReactElement } from "react";
 import type { Plan, Programme } from "../../agronomy/index.ts";
 import type { FirstAnswer, Planned } from "../engine/messages.ts";
 import type { EngineView } from "../engine/use-engine.ts";
 import { Section } from "../form/section.tsx";
 import { saveText } from "../save-text.ts";
-import { sayIn, useLanguage } from "../language/language-context.ts";
+import { sayIn, useLanguage, useSay } from "../language/language-context.ts";
 import { ActiveAnswer } from "./active-answer.tsx";
 import { CardSection } from "./card-section.tsx";
 import { AnswerLine } from "./answer-line.tsx";
@@ -32,11 +32,12 @@ interface ResultsProps {
   readonly picked: Programme;
   readonly onPick: (id: string) => void;
   readonly askAbout: EngineView<"plan">["askAbout"];
-  readonly sampleNote: ReactNode;
+  /** True for a sample that nobody has made their own. */
+  readonly sample: boolean;
 }
 
-/** Everything that follows from the job. */
-export function Results({ first, sampleNote, ...whole }: ResultsProps): ReactElement {
+/** Everything that follows from the job; it stays as it is while one types, until there is something new. */
+export const Results = memo(function Results({ first, sample, ...whole }: ResultsProps): ReactElement {
   const { planned, picked } = whole;
   const { plan, job, known } = planned;
   const names = useMemo(
@@ -50,11 +51,21 @@ export function Results({ first, sampleNote, ...whole }: ResultsProps): ReactEle
   );
   return (
     <SourcesContext value={names}>
-      <AnswerLine planned={planned} picked={picked} />
-      {sampleNote}
+      <AnswerLine planned={planned} first={first} picked={picked} />
+      {sample && <SampleNote />}
       <ThreeAnswers plan={first?.plan ?? plan} job={first?.job ?? job} first={first !== null} />
       <Following {...whole} />
     </SourcesContext>
+  );
+});
+
+function SampleNote(): ReactElement {
+  const say = useSay();
+  return (
+    <p className="sample">
+      <strong>{say("Sample.")}</strong>{" "}
+      {say("A made-up bore, to look around with. Change anything, or start a blank job.")}
+    </p>
   );
 }
 
@@ -64,7 +75,7 @@ const Following = memo(function Following({
   picked,
   onPick,
   askAbout,
-}: Omit<ResultsProps, "first" | "sampleNote">): ReactElement {
+}: Omit<ResultsProps, "first" | "sample">): ReactElement {
   const { plan, job, known } = planned;
   const { aim } = job;
   const language = useLanguage();
