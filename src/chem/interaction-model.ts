@@ -11,8 +11,9 @@ export interface RangeNote {
 
 /** How the activity coefficient of a species was come by, where not from published parameters of its own. */
 export interface EstimateNote {
+  /** The species, or the pair of ions ("Na+ SO4-2") that a single coefficient is about. */
   readonly species: string;
-  /** Ion whose parameters stand in, "charge type", or "Davies". */
+  /** Ion whose parameters stand in, "charge type", or "Davies"; of a pair: what its coefficient rests on. */
   readonly as: string;
 }
 

@@ -43,14 +43,38 @@ describe("the specific ion interaction theory", () => {
     }
   });
 
-  it("names ions of weight without a coefficient, and an ionic strength beyond its reach", () => {
+  it("names pairs without a coefficient, and an ionic strength beyond its reach", () => {
     const terms = sit(builtInSit()).compile(names, charges);
     const m = Float64Array.from(brine);
-    expect(terms.estimateNotes(m)).toContainEqual({ species: "Q-", as: "no coefficient with Na+" });
+    expect(terms.estimateNotes(m)).toContainEqual({ species: "Na+ Q-", as: "no coefficient, taken as zero" });
     expect(terms.rangeNotes(m)).toEqual([]);
     expect(terms.rangeNotes(m.map((value) => 5 * value))).toEqual([
       { what: "ionic strength", why: "above the fitted molality", limit: 3.5 },
     ]);
+  });
+
+  describe("says what a coefficient rests on that is not published", () => {
+    const ions = ["K+", "Cl-", "SO4-2", "H2PO4-", "Edta-4"];
+    const terms = sit(builtInSit()).compile(ions, Float64Array.from([1, -1, -2, -1, -4]));
+    const notes = (...m: number[]): unknown => terms.estimateNotes(Float64Array.from(m));
+    const fit = { species: "K+ SO4-2", as: "coefficient of our own fit" };
+    const phosphate = { species: "K+ H2PO4-", as: "coefficient from memory" };
+    const edta = { species: "K+ Edta-4", as: "coefficient from memory" };
+
+    it("where its ions carry weight, and nothing where only published ones do", () => {
+      expect(notes(1, 1, 0, 0, 0)).toEqual([]);
+      expect(notes(2, 1, 0.5, 0, 0)).toEqual([fit]);
+      expect(notes(2, 1, 0, 1, 0)).toEqual([phosphate]);
+    });
+
+    it("where it decides the coefficient of a trace: 1.07 kg/mol times 0.5 mol/kg, on its log10", () => {
+      expect(notes(0.5, 0.5, 0, 0, 1e-5)).toEqual([edta]);
+      expect(notes(0.5, 0.5, 0, 0, 0)).toEqual([]);
+    });
+
+    it("but not where it is neither: 0.14 kg/mol times 0.02 mol/kg moves log10 by 0.003", () => {
+      expect(notes(0.02, 0.02, 0, 1e-5, 0)).toEqual([]);
+    });
   });
 
   it("solves a system to balances that close", () => {

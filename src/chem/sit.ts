@@ -14,7 +14,9 @@ export interface SitData {
     readonly cation: string;
     readonly anion: string;
     readonly epsilon_kgPerMol: number;
+    /** Fitted by us to published activity coefficients, not published itself. */
     readonly fitted: boolean;
+    readonly fromMemory: boolean;
   }[];
 }
 
@@ -25,8 +27,14 @@ export function builtInSit(): SitData {
 
 /** Distance from 25 °C [°C] from which the coefficients, known at 25 °C only, are reported. As for Pitzer's equations. */
 const NEAR_25_C = 10;
-/** Share of the charge of its sign from which an ion counts for what is said about a solution. */
+/** Share of the charge of its sign from which an ion counts for what is said about a solution. As for Pitzer's equations. */
 const WEIGHT = 0.01;
+/** Change of log10 of an activity coefficient from which a pair is named whatever its ions weigh. Our choice: 1 % of the coefficient. */
+const TELLS = 0.005;
+/** Size [kg/mol] that a missing coefficient may have, to judge whether it would tell. Our choice: the published ones have a median size of 0.11. */
+const USUAL_SIZE = 0.1;
+/** Least molality [mol/kg] of an ion whose own coefficient is looked at. Our choice: below what is measured of any ion but H+. */
+const PRESENT = 1e-9;
 /** Ionic strength [mol/kg] below which the terms are evaluated at this value: their derivatives grow without limit at zero. */
 const FLOOR = 1e-14;
 
@@ -35,8 +43,8 @@ const FLOOR = 1e-14;
  * sign, with the osmotic coefficient and the water activity that follow from it. Totals and concentrations of a system
  * solved with it are mol per kg of water.
  *
- * Species are matched to coefficients by name ("Ca+2", "SO4-2"); pairs without one get zero, and the answer names the
- * species. Neutral species have activity coefficient 1. Temperature enters through A alone.
+ * Species are matched to coefficients by name ("Ca+2", "SO4-2"). Pairs without one get zero; the answer names them, and
+ * those whose coefficient is from memory or our own fit. Neutral species have activity coefficient 1. Temperature enters through A alone.
  * @validity to an ionic strength of about 3.5 mol/kg; beyond, the answer is marked as extrapolated with the reason
  * @source Grenthe, Plyasunov & Spahiu (1997) in Modelling in Aquatic Chemistry, OECD NEA, ch. IX (from memory);
  *   coefficients as data/sit.json
@@ -69,6 +77,8 @@ class SitTerms implements CompiledInteractions {
   private readonly A: number;
   /** ln(10) ε at [i · n + j], both ways; NaN for ions of opposite sign without a coefficient. */
   private readonly epsilon: Float64Array;
+  /** What is to be said of the coefficient of a pair, at [c · n + a]; nothing of a published one. */
+  private readonly standing = new Map<number, string>();
 
   constructor(
     data: SitData,
@@ -87,13 +97,16 @@ class SitTerms implements CompiledInteractions {
     this.jacobian = new Float64Array(n * n);
     this.waterSlope = new Float64Array(n);
     this.epsilon = new Float64Array(n * n);
-    const known = new Map(data.pairs.map((pair) => [`${pair.cation} ${pair.anion}`, pair.epsilon_kgPerMol]));
+    const known = new Map(data.pairs.map((pair) => [`${pair.cation} ${pair.anion}`, pair]));
     // Names are the caller's: one that says another charge than the species has is no name of a known ion.
     const names = given.map((name, i) => (chargeInName(name) === charges[i] ? name : ""));
     for (let c = 0; c < n; c++) {
       for (let a = 0; a < n; a++) {
         if (!(charges[c]! > 0) || !(charges[a]! < 0)) continue;
-        const value = (known.get(`${names[c]!} ${names[a]!}`) ?? Number.NaN) * Math.LN10;
+        const pair = known.get(`${names[c]!} ${names[a]!}`);
+        const value = (pair?.epsilon_kgPerMol ?? Number.NaN) * Math.LN10;
+        const standing = standingOf(pair);
+        if (standing !== null) this.standing.set(c * n + a, standing);
         this.epsilon[c * n + a] = value;
         this.epsilon[a * n + c] = value;
       }
@@ -157,15 +170,22 @@ class SitTerms implements CompiledInteractions {
       m.reduce((sum, value, i) => sum + Math.max(0, sign * charges[i]!) * value, 0);
     const ofSign = { plus: total(1), minus: total(-1) };
     const weighs = (i: number): boolean =>
-      Math.abs(charges[i]!) * m[i]! >= WEIGHT * (charges[i]! > 0 ? ofSign.plus : ofSign.minus);
+      m[i]! > 0 && Math.abs(charges[i]!) * m[i]! >= WEIGHT * (charges[i]! > 0 ? ofSign.plus : ofSign.minus);
     const notes: EstimateNote[] = [];
-    for (let i = 0; i < n; i++) {
-      if (charges[i] === 0 || !(m[i]! > 0) || !weighs(i)) continue;
-      for (let j = 0; j < n; j++) {
-        if (!Number.isNaN(epsilon[i * n + j]!) || !(m[j]! > 0) || !weighs(j)) continue;
-        notes.push({ species: names[i]!, as: `no coefficient with ${names[j]!}` });
-      }
+    for (const [at, as] of this.standing) {
+      const [c, a] = [Math.floor(at / n), at % n];
+      const known = Math.abs(epsilon[at]!) / Math.LN10;
+      const size = Number.isNaN(known) ? USUAL_SIZE : known;
+      const tells = Math.min(m[c]!, m[a]!) >= PRESENT && size * Math.max(m[c]!, m[a]!) >= TELLS;
+      if (tells || (weighs(c) && weighs(a))) notes.push({ species: `${names[c]!} ${names[a]!}`, as });
     }
     return notes;
   }
+}
+
+/** What an answer that rests on a coefficient has to say of it; null for a published one. */
+function standingOf(pair: SitData["pairs"][number] | undefined): string | null {
+  if (pair === undefined) return "no coefficient, taken as zero";
+  if (pair.fitted) return "coefficient of our own fit";
+  return pair.fromMemory ? "coefficient from memory" : null;
 }

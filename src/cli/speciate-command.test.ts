@@ -98,12 +98,28 @@ describe("speciate with the specific ion interaction theory", () => {
     const totals = { "Na+": 0.7, "Cl-": 0.1, "SO4-2": 0.2, "Q-": 0.2 };
     const mixed = await speciate({ ...brine, totals, activity: "sit" });
     expect(mixed.answer).toMatchObject({
-      estimated: [
-        { species: "Na+", as: "no coefficient with Q-" },
-        { species: "Q-", as: "no coefficient with Na+" },
-      ],
+      estimated: [{ species: "Na+ Q-", as: "no coefficient, taken as zero" }],
       containedInParameters: ["NaSO4-"],
     });
+  });
+});
+
+describe("speciate with coefficients that were not published", () => {
+  it("names those from memory and those of our own fit, with their ions", async () => {
+    const { answer } = await speciate({
+      components: [
+        { name: "K+", charge: 1 },
+        { name: "SO4-2", charge: -2 },
+        { name: "H2PO4-", charge: -1 },
+      ],
+      species: [free("K+", 1), free("SO4-2", -2), free("H2PO4-", -1)],
+      totals: { "K+": 1.5, "SO4-2": 0.5, "H2PO4-": 0.5 },
+      activity: "sit",
+    });
+    expect(answer["estimated"]).toEqual([
+      { species: "K+ SO4-2", as: "coefficient of our own fit" },
+      { species: "K+ H2PO4-", as: "coefficient from memory" },
+    ]);
   });
 });
 
