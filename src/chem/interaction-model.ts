@@ -37,11 +37,19 @@ export interface CompiledInteractions {
   estimateNotes(m: Float64Array): readonly EstimateNote[];
 }
 
+/** A species whose effect interaction parameters contain, because they were fitted with its ions free. */
+export interface ContainedSpecies {
+  readonly species: string;
+  readonly why: string;
+}
+
 /** An activity model in which every coefficient depends on the molalities of all species. */
 export interface InteractionModel {
   readonly name: string;
   readonly kind: "interaction";
   readonly ideal: false;
+  /** Species that its parameters already contain, each with the reason: never to be counted again. */
+  readonly contained: readonly ContainedSpecies[];
   /** The model of ionic strength a cold start begins with. */
   readonly startModel: ActivityModel;
   /** Lays the parameters out for the species of one system. */

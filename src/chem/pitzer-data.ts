@@ -1,4 +1,5 @@
 import pitzerFile from "../../data/pitzer.json" with { type: "json" };
+import type { ContainedSpecies } from "./interaction-model.ts";
 import type { ThermoProvenance } from "./thermo-types.ts";
 
 /** Parameters of one salt in Pitzer's equations, at 25 °C. */
@@ -54,7 +55,7 @@ export interface PitzerData {
   readonly mixing: readonly MixingRecord[];
   readonly analogies: readonly AnalogyRecord[];
   /** Species that the parameters already contain: never to be counted again. */
-  readonly contained: readonly { readonly species: string; readonly why: string }[];
+  readonly contained: readonly ContainedSpecies[];
   readonly solidConstants: readonly SolidConstantRecord[];
 }
 

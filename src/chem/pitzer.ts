@@ -45,6 +45,7 @@ export function pitzer(data: PitzerData, options: PitzerOptions = {}): Interacti
     name: "pitzer",
     kind: "interaction",
     ideal: false,
+    contained: data.contained,
     startModel: held,
     compile(speciesNames, charges): CompiledInteractions {
       const layout = layOutPitzer(data, lookup, speciesNames, charges);

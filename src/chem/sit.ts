@@ -1,6 +1,12 @@
 import sitFile from "../../data/sit.json" with { type: "json" };
 import { davies } from "./activity.ts";
-import type { CompiledInteractions, EstimateNote, InteractionModel, RangeNote } from "./interaction-model.ts";
+import type {
+  CompiledInteractions,
+  ContainedSpecies,
+  EstimateNote,
+  InteractionModel,
+  RangeNote,
+} from "./interaction-model.ts";
 import { chargeInName } from "./pitzer-parameters.ts";
 import { debyeHuckelA, WATER_MOLAR_MASS_KG_PER_MOL } from "./water-properties.ts";
 
@@ -9,7 +15,7 @@ export interface SitData {
   readonly debyeHueckel: { readonly Ba: number };
   readonly usableTo_molPerKg: { readonly value: number };
   /** Species whose effect the coefficients contain. */
-  readonly contained: readonly { readonly species: string; readonly why: string }[];
+  readonly contained: readonly (ContainedSpecies & { readonly basis: string })[];
   readonly pairs: readonly {
     readonly cation: string;
     readonly anion: string;
@@ -56,6 +62,7 @@ export function sit(data: SitData, options: { readonly temperature_C?: number } 
     name: "sit",
     kind: "interaction",
     ideal: false,
+    contained: data.contained,
     startModel: davies({ A, holdAbove_molPerL: 0.5 }),
     compile: (names, charges) => new SitTerms(data, A, temperature_C, names, charges),
   };

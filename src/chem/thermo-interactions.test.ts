@@ -92,5 +92,7 @@ describe("a system for interaction parameters", () => {
     const { definition, leftOut } = withoutContained(odd, interactions);
     expect([...leftOut].sort()).toEqual(["CaHCO3+", "CaOH+", "CaSO4", "NH4SO4-"]);
     expect(definition.species).toHaveLength(odd.species.length - 4);
+    expect(withoutContained(odd, pitzer(interactions))).toEqual({ definition, leftOut });
+    expect(withoutContained(odd, { contained: [] }).leftOut).toEqual([]);
   });
 });

@@ -1,5 +1,6 @@
 import solidLists from "../../data/solids.json" with { type: "json" };
 import { HardstandError } from "../units/index.ts";
+import type { InteractionModel } from "./interaction-model.ts";
 import type { PitzerData } from "./pitzer-data.ts";
 import { chargeInName } from "./pitzer-parameters.ts";
 import { withWater } from "./system.ts";
@@ -177,7 +178,7 @@ function withCarbonDioxide(definition: SystemDefinition): SystemDefinition {
  */
 export function withoutContained(
   definition: SystemDefinition,
-  interactions: Pick<PitzerData, "contained">,
+  interactions: Pick<InteractionModel, "contained">,
 ): { readonly definition: SystemDefinition; readonly leftOut: readonly string[] } {
   const names = new Set(interactions.contained.map((entry) => entry.species));
   const leftOut = definition.species.filter((s) => names.has(s.name) && chargeInName(s.name) === s.charge);

@@ -104,6 +104,36 @@ describe("speciate with the specific ion interaction theory", () => {
   });
 });
 
+describe("speciate with species that a model contains", () => {
+  const chlorides = {
+    components: [
+      { name: "Mn+2", charge: 2 },
+      { name: "Mg+2", charge: 2 },
+      { name: "Zn+2", charge: 2 },
+      { name: "SO4-2", charge: -2 },
+      { name: "Cl-", charge: -1 },
+    ],
+    species: [
+      free("Mn+2", 2),
+      free("Mg+2", 2),
+      free("Zn+2", 2),
+      free("SO4-2", -2),
+      free("Cl-", -1),
+      { name: "MnCl+", charge: 1, formation: { "Mn+2": 1, "Cl-": 1 }, logK: 0.3 },
+      { name: "ZnCl+", charge: 1, formation: { "Zn+2": 1, "Cl-": 1 }, logK: 0.4 },
+      { name: "MgSO4", charge: 0, formation: { "Mg+2": 1, "SO4-2": 1 }, logK: 2.25 },
+    ],
+    totals: { "Mn+2": 0.1, "Mg+2": 0.1, "Zn+2": 0.1, "SO4-2": 0.1, "Cl-": 0.4 },
+  };
+
+  it("leaves out what the model that was asked for contains, and that alone", async () => {
+    const bySit = await speciate({ ...chlorides, activity: "sit" });
+    expect(bySit.answer["containedInParameters"]).toEqual(["MnCl+"]);
+    const byPitzer = await speciate({ ...chlorides, activity: "interaction" });
+    expect(byPitzer.answer["containedInParameters"]).toEqual(["MnCl+", "ZnCl+", "MgSO4"]);
+  });
+});
+
 describe("speciate with coefficients that were not published", () => {
   it("names those from memory and those of our own fit, with their ions", async () => {
     const { answer } = await speciate({

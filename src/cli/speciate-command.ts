@@ -1,6 +1,4 @@
 import {
-  builtInPitzer,
-  builtInSit,
   compileSystem,
   definitionProblems,
   equilibrate,
@@ -31,7 +29,7 @@ export async function speciateCommand(name: string, strict: boolean, io: CliIo):
     return refuse("case-not-usable", issues, name, io);
   }
   const { definition, leftOut } = isInteraction(activity)
-    ? withoutContained(system, activity.name === "sit" ? builtInSit() : builtInPitzer())
+    ? withoutContained(system, activity)
     : { definition: system, leftOut: [] };
   const result = equilibrate(compileSystem(definition), { totals_molPerL, fixedLog10Activities, activity });
   if (!result.ok) {
