@@ -31,15 +31,32 @@ describe("the specific ion interaction theory", () => {
     }
   });
 
-  it("keeps the Gibbs–Duhem relation: what changes of the ions change, the water pays", () => {
+  // d(φ Σm) = Σ m_i d ln(γ_i m_i), by differences of what the model answers: its own derivatives take no part.
+  const dilution = (t: number): readonly number[] => brine.map((value) => t * value);
+  const other = [0.1, 0.9, 0.6, 1.4, 0.3, 0.3, 0.2, 0.1];
+  const exchange = (t: number): readonly number[] => brine.map((value, i) => value + t * (other[i]! - value));
+  it.each([
+    ["diluted and concentrated", dilution, [0.001, 0.01, 0.1, 0.5, 1, 3, 7]],
+    ["turned into another brine", exchange, [0.05, 0.3, 0.6, 0.95]],
+  ] as const)("keeps the Gibbs–Duhem relation while a brine is %s", (_, path, places) => {
     const terms = sit(builtInSit()).compile(names, charges);
-    const m = Float64Array.from(brine);
-    terms.evaluate(m, all);
-    // Σ m_i ∂ln(γ_i m_i)/∂m_j + 55.5 ∂ln a_w/∂m_j = 0
-    for (const j of all) {
-      let sum = 1;
-      for (const i of all) sum += m[i]! * terms.jacobian[i * names.length + j]!;
-      expect(sum + terms.waterSlope[j]! / 0.018015).toBeCloseTo(0, 10);
+    const at = (t: number): { lnActivity: Float64Array; osmotic: number; water: number } => {
+      const m = Float64Array.from(path(t));
+      terms.evaluate(m, new Int32Array(0));
+      const sum = m.reduce((total, value) => total + value, 0);
+      return {
+        lnActivity: terms.lnGamma.map((value, i) => value + Math.log(m[i]!)),
+        osmotic: terms.osmoticCoefficient * sum,
+        water: terms.lnWaterActivity,
+      };
+    };
+    for (const t of places) {
+      const d = 1e-4 * t;
+      const [up, down] = [at(t + d), at(t - d)];
+      const paid = path(t).reduce((sum, m, i) => sum + m * (up.lnActivity[i]! - down.lnActivity[i]!), 0);
+      expect((up.osmotic - down.osmotic) / paid, `osmotic, ${String(t)}`).toBeCloseTo(1, 6);
+      // 1 kg of water is 55.508 mol.
+      expect((-55.508 * (up.water - down.water)) / paid, `water, ${String(t)}`).toBeCloseTo(1, 4);
     }
   });
 
