@@ -27,8 +27,6 @@ export interface CarbonateInput {
   readonly temperature_C: number;
   /** Where an issue about the pH belongs. */
   readonly path: string;
-  /** Charge that counts as none, relative to the sum of all ions; to full precision if left out. */
-  readonly precision?: number | undefined;
 }
 
 /** pH below which the alkalinity says nothing about the carbon. */
@@ -51,7 +49,7 @@ export function completeCarbonate(
   const key = Object.keys(totals).join();
   const water = systems.get(key) ?? waterSystem(totals, thermo, input.temperature_C);
   systems.set(key, water);
-  const result = solveCarbonate(water, totals, input.pH, input.precision);
+  const result = solveCarbonate(water, totals, input.pH);
   if (result.kind === "no equilibrium") return notSolved(input, ledger);
   if (result.kind === "pH too high") return pHTooHigh(water, totals, input, result.surplus_eqPerL, ledger);
   const dissolved = speciesConcentration(result.equilibrium, "CO2");

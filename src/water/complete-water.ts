@@ -16,7 +16,6 @@ import { assumed } from "./drawn.ts";
 import type { Draw } from "./drawn.ts";
 import { assume, assumeFigure, hasError, newLedger, say } from "./ledger.ts";
 import type { Ledger } from "./ledger.ts";
-import { DRAWN_PRECISION } from "./solve-carbonate.ts";
 import type { WaterSystem } from "./solve-carbonate.ts";
 import type { Water, WaterTest } from "./types.ts";
 
@@ -66,7 +65,6 @@ export function completeWater(test: WaterTest, options: CompleteOptions): Read<W
       bothMeasured: pH.measured && alkalinity.measured,
       temperature_C,
       path: known.get("pH")?.reading.path ?? path,
-      precision: options.draw === undefined ? undefined : DRAWN_PRECISION,
     },
     options.thermo,
     ledger,

@@ -144,7 +144,7 @@ describe("draws of a water", () => {
     const middle = draw(test, () => new Float64Array(COUNT).fill(0.5)).waters[0]!;
     const central = centralOf(test);
     for (const [component, total] of Object.entries(central.totals_molPerL)) {
-      expect(middle.totals_molPerL[component]! / total).toBeCloseTo(1, 5);
+      expect(middle.totals_molPerL[component]! / total).toBeCloseTo(1, 9);
     }
   });
 

@@ -103,9 +103,8 @@ export type CarbonateResult =
 const MOST_STEPS = 60;
 /** Charge [eq/L] that counts as none, beside what is relative to the sum of all ions. */
 const NO_CHARGE_EQ_PER_L = 1e-13;
-const FULL_PRECISION = 1e-11;
-/** For a drawn water: its readings are drawn a thousand times as far apart and more. */
-export const DRAWN_PRECISION = 1e-5;
+/** Charge that counts as none, relative to the sum of all ions. A drawn water is solved as far: a secant that is near needs one step for it. */
+const PRECISION = 1e-11;
 
 /** First and second pK of carbonic acid in fresh water, to start the search from only. */
 const ROUGH_PK = [6.35, 10.33] as const;
@@ -161,14 +160,11 @@ function nearLast(
  *
  * At fixed pH every mole of carbon adds between no charge and two negative ones, so the charge falls with the carbon
  * almost in a straight line: a secant with bisection finds the one root.
- *
- * @param precision charge that counts as none, relative to the sum of all ions
  */
 export function solveCarbonate(
   water: WaterSystem,
   totals_molPerL: Readonly<Record<string, number>>,
   pH: number,
-  precision = FULL_PRECISION,
 ): CarbonateResult {
   const charge = (carbon: number): number | null => {
     const found = atPH(water, { ...totals_molPerL, [CARBONATE]: carbon }, pH, water.last);
@@ -177,7 +173,7 @@ export function solveCarbonate(
     return chargeOf_eqPerL(found);
   };
   const sizes = Object.values(totals_molPerL).reduce((sum, total) => sum + Math.abs(total), 0);
-  const small = NO_CHARGE_EQ_PER_L + precision * sizes;
+  const small = NO_CHARGE_EQ_PER_L + PRECISION * sizes;
   const solved = (carbon: number): CarbonateResult => {
     const perCarbon = chargeWithoutCarbon(water.system, totals_molPerL) / carbon;
     water.lastCarbon = perCarbon > 0 ? { chargePerCarbon: perCarbon } : null;
