@@ -22,6 +22,7 @@ import type {
   EquilibriumResult,
   InteractionModel,
   ThermoData,
+  SystemDefinition,
 } from "../chem/index.ts";
 import { onLeafTank } from "./leaf-calcium.ts";
 import type { Tank } from "./tank.ts";
@@ -57,7 +58,7 @@ export const NUCLEATION_SI = 1.5;
 export const NUCLEATING_SOLIDS: readonly string[] = ["calcium hydrogen glyphosate"];
 
 /** Solids a closed tank or an open, drying drop may form. */
-export function solidsConsidered(carbonate: "closed" | "open"): readonly string[] {
+function solidsConsidered(carbonate: "closed" | "open"): readonly string[] {
   return carbonate === "closed" ? TANK_SOLIDS : [...DRYING_SOLIDS, ...DROPLET_SOLIDS, ...NUCLEATING_SOLIDS];
 }
 
@@ -77,6 +78,8 @@ export interface Chemistry {
   conditionsOnLeaf(tank: Tank, solid: LeafSolid): Conditions;
   /** The same liquid as water leaves it, open to the air's carbon dioxide, until it is in balance with the air's water. */
   dry(tank: Tank, solid: LeafSolid, stops: readonly number[]): DryToResult;
+  /** The systems that answers for a tank rest on: the full tank, and the drop on the leaf. */
+  systems(tank: Tank): readonly SystemDefinition[];
   /**
    * The drop at a factor by its complexes alone: Davies' coefficients held, nothing borrowed from other salts. Soluble
    * salts cannot form in it, since their constants belong to the interaction parameters.
@@ -217,6 +220,10 @@ function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
       ofSystem.set(solid, result.steps);
       return result;
     },
+    systems: (tank) => [
+      system(tank, "closed", false).definition,
+      system(onLeafTank(tank), "open", true).definition,
+    ],
     byComplexesAlone: (tank, factor, withSalt) => {
       const compiled = system(onLeafTank(tank), "open", false);
       const { conditions } = onLeaf(tank, withSalt ? "at equilibrium" : "never");

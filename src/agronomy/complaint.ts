@@ -54,7 +54,7 @@ export function checkComplaint(
   );
   const causes = causesOf(complaint, data.trade);
   const rules = [...programme.reasons, ...programme.actives.flatMap((one) => one.rules)];
-  const sources = sourcesOfPlan({ programmes: [programme] }, setting, [], data.trade);
+  const sources = sourcesOfPlan([applied.value], data.trade);
   const known = new Set(sources.map(({ key }) => key));
   const further = [...new Set(causes.map(({ source }) => source))].filter((key) => !known.has(key));
   const issues = [...read.issues, ...undisclosed];

@@ -104,7 +104,7 @@ export function* planInSteps(
     programmes: ranked,
     chosen: best?.id ?? null,
     ...filling,
-    sources: sourcesOfPlan({ programmes: ranked }, setting, settingsOf(finished), data.trade),
+    sources: sourcesOfPlan([...finished.values()], data.trade),
     uncertainty: uncertaintyOf((best ?? planned).id, finished, setting),
     issues,
     versions: { hardstand: HARDSTAND_VERSION, data: `${data.thermo.version}+${data.trade.version}` },
@@ -120,11 +120,6 @@ function* combined(
 ): Generator<Computed<Draft | null>> {
   yield* twoParts(setting, singles);
   yield* alsoConditioned(otherWaysOf(setting, [...finished.values()]), singles);
-}
-
-/** Waters and products of all ways. */
-function settingsOf(finished: ReadonlyMap<string, FinishedProgramme>): readonly Setting[] {
-  return [...new Set([...finished.values()].map(({ draft }) => draft.setting))];
 }
 
 /** Feeds of which the spray cannot dissolve as much as is planned, at its temperature. */

@@ -1,11 +1,10 @@
 import citations from "../../data/sources.json" with { type: "json" };
-import { builtInPitzer, sourcesUsed, systemFor } from "../chem/index.ts";
-import { readingUncertainty } from "../water/index.ts";
-import { MODEL_SOURCES } from "./bands/model-uncertainty.ts";
-import { solidsConsidered } from "./chemistry.ts";
-import type { Setting } from "./programmes.ts";
+import { builtInPitzer, sourcesUsed } from "../chem/index.ts";
+import type { SystemDefinition } from "../chem/index.ts";
+import { standardSource } from "./bands/model-uncertainty.ts";
+import type { FinishedProgramme } from "./finish-programme.ts";
 import type { TradeData } from "./trade-data.ts";
-import type { Plan, Programme, SourceUsed } from "./types.ts";
+import type { Programme, SourceUsed } from "./types.ts";
 
 const CITATIONS: Readonly<Record<string, { readonly citation: string; readonly kind: string }>> = citations;
 
@@ -16,58 +15,57 @@ export function sourceOf(key: string): SourceUsed {
 }
 
 /**
- * Exactly the sources a plan relied on: constants of its systems, assumptions, rules, doses and cautions.
- *
- * @param planned the water and the products as planned
- * @param others what the ways out used in their place
+ * Exactly the sources a plan relied on: of each programme the constants of its systems, assumptions, rules, doses,
+ * cautions, and how well what it was drawn from is known.
  */
 export function sourcesOfPlan(
-  plan: Pick<Plan, "programmes">,
-  planned: Setting,
-  others: readonly Setting[],
+  finished: readonly FinishedProgramme[],
   trade: TradeData,
 ): readonly SourceUsed[] {
-  const settings = [planned, ...others];
   const keys = new Set<string>();
-  for (const { water } of settings) for (const assumption of water.assumptions) keys.add(assumption.source);
-  for (const programme of plan.programmes) addProgramme(programme, keys);
-  const { thermo } = planned.chemistry;
-  const components = new Set<string>(settings.flatMap(({ water }) => Object.keys(water.totals_molPerL)));
-  for (const product of new Set(settings.flatMap(({ mix }) => mix))) {
-    keys.add(product.active.source);
-    if (product.form !== null) keys.add(product.form.source);
-    const ligand = thermo.ligands.find((l) => l.id === product.active.ligand);
-    if (ligand !== undefined && product.form?.dissociates !== false) components.add(ligand.component);
-    for (const ion of Object.keys(product.form?.counterIons ?? {})) components.add(ion);
-  }
-  for (const { record } of planned.feeds) {
-    keys.add(record.source);
-    for (const component of Object.keys(record.released)) components.add(component);
-  }
-  for (const programme of plan.programmes) {
-    for (const part of programme.parts) {
-      const own = planned.job.conditioners?.find((c) => c.own?.record?.id === part.conditioner)?.own;
-      const record = own?.record ?? trade.conditioners.find((c) => c.id === part.conditioner);
-      if (record === undefined) continue;
-      keys.add(record.source);
-      for (const component of Object.keys(record.released)) components.add(component);
+  const systems = new Map<string, readonly string[]>();
+  for (const one of finished) {
+    const { setting } = one.draft;
+    for (const assumption of setting.water.assumptions) keys.add(assumption.source);
+    for (const { active, form } of setting.mix) {
+      keys.add(active.source);
+      if (form !== null) keys.add(form.source);
     }
+    for (const { record } of setting.feeds) keys.add(record.source);
+    addProgramme(one.programme, keys);
+    for (const part of one.programme.parts) {
+      const own = setting.job.conditioners?.find((c) => c.own?.record?.id === part.conditioner)?.own;
+      const record = own?.record ?? trade.conditioners.find((c) => c.id === part.conditioner);
+      if (record !== undefined) keys.add(record.source);
+    }
+    for (const key of systemSources(one.draft, systems)) keys.add(key);
+    for (const key of drawnSources(one)) keys.add(key);
   }
-  const definition = systemFor(thermo, {
-    components: [...components],
-    temperature_C: planned.temperature_C,
-    solids: solidsConsidered("open"),
-    carbonate: "open",
-  });
-  for (const key of sourcesUsed(thermo, definition)) keys.add(key);
-  for (const key of interactionSources(definition.species.map(({ name }) => name))) keys.add(key);
-  if (settings.some(({ drawn }) => drawn !== null)) for (const key of rangeSources(settings)) keys.add(key);
   return [...keys].sort().map(sourceOf);
 }
 
+/** Sources of the constants and interaction parameters of a tank and its drop. @param known by components, for others like it */
+function systemSources(
+  { tank, setting: { chemistry } }: FinishedProgramme["draft"],
+  known: Map<string, readonly string[]>,
+): readonly string[] {
+  const definitions = chemistry.systems(tank);
+  const components = definitions.map((definition) => definition.components.map(({ name }) => name).join());
+  const at = components.join("|");
+  let found = known.get(at);
+  if (found === undefined) {
+    found = definitions.flatMap((definition) => [
+      ...sourcesUsed(chemistry.thermo, definition),
+      ...interactionSources(definition),
+    ]);
+    known.set(at, found);
+  }
+  return found;
+}
+
 /** Sources of the interaction parameters between the ions of a system. */
-function interactionSources(species: readonly string[]): readonly string[] {
-  const present = new Set(species);
+function interactionSources({ species }: SystemDefinition): readonly string[] {
+  const present = new Set(species.map(({ name }) => name));
   const { binaries, mixing } = builtInPitzer();
   return [
     ...binaries.filter(({ cation, anion }) => present.has(cation) && present.has(anion)),
@@ -78,15 +76,12 @@ function interactionSources(species: readonly string[]): readonly string[] {
   ]);
 }
 
-/** Sources of what is drawn: how well each reading is known, and what the model itself leaves open. */
-function rangeSources(settings: readonly Setting[]): readonly string[] {
-  const tests = settings.flatMap(({ job }) => [job.water, ...job.otherWaters.map(({ water }) => water)]);
-  const ofReadings = tests.flatMap(({ readings, method }) =>
-    readings
-      .filter(({ measured }) => measured.kind === "value")
-      .map((reading) => readingUncertainty(reading, method).source),
-  );
-  return [...ofReadings, ...MODEL_SOURCES];
+/** Sources of what a programme was drawn from: how well its readings are known, and what the model leaves open. */
+function drawnSources({ draws, draft, programme }: FinishedProgramme): readonly string[] {
+  const { drawn } = draft.setting;
+  if (draws === null || drawn === null) return [];
+  const timed = programme.actives.some(({ byClock }) => byClock.halfLife_h !== null);
+  return [...drawn.draws.readingSources, ...draws.sources, ...(timed ? [standardSource("rateFactor")] : [])];
 }
 
 function addProgramme(programme: Programme, keys: Set<string>): void {

@@ -1,6 +1,6 @@
 import type { ThermoData } from "../../chem/index.ts";
 import { inverseNormal, latinColumn } from "../../numerics/index.ts";
-import { drawWaters } from "../../water/index.ts";
+import { drawWaters, readingUncertainty } from "../../water/index.ts";
 import type { Water, WaterTest } from "../../water/index.ts";
 
 /** Draws of everything uncertain, the same ones for every programme of a plan. */
@@ -13,6 +13,8 @@ export interface Draws {
   readonly waterTotals: ReadonlyMap<string, Float64Array>;
   /** Totals of the central water [mol/L]. */
   readonly centralTotals: Readonly<Record<string, number>>;
+  /** Sources of how well the readings are known that were drawn. */
+  readonly readingSources: readonly string[];
   /** Draws of the water whose readings contradicted one another, replaced by the next one. */
   readonly replaced: number;
   /** Places in (0, 1) of an input in its distribution; of one of `waterKeys` see `ofWater`. */
@@ -81,6 +83,7 @@ export function drawInputs(
     waterKeys: drawn.keys,
     waterTotals,
     centralTotals: central.totals_molPerL,
+    readingSources: readingSources(test, drawn.keys),
     replaced: drawn.replaced,
     uniform,
     ofWater: (key) => {
@@ -89,4 +92,10 @@ export function drawInputs(
     },
     normal,
   };
+}
+
+/** Sources of the uncertainty of the plain readings among these inputs; a range or a limit has none but itself. */
+function readingSources(test: WaterTest, keys: readonly string[]): readonly string[] {
+  const drawn = test.readings.filter(({ parameter }) => keys.includes(`digits:${parameter}`));
+  return [...new Set(drawn.map((reading) => readingUncertainty(reading, test.method).source))];
 }

@@ -1,6 +1,6 @@
 import { metalOf, systemUncertainties } from "../../chem/index.ts";
 import type { CompiledSystem, Equilibrium, ThermoData } from "../../chem/index.ts";
-import { borrowedActivity, MIXING, SOLID_SPREAD } from "./model-uncertainty.ts";
+import { borrowedActivity, borrowedActivitySource, MIXING, SOLID_SPREAD } from "./model-uncertainty.ts";
 
 /**
  * Something uncertain about the chemistry, drawn as a standard normal: it moves log10 of constants of species and
@@ -13,6 +13,8 @@ export interface Factor {
   readonly solids: readonly Weight[];
   /** How far a draw below the centre goes for one above it [1]; left out: as far. */
   readonly belowPerAbove?: number;
+  /** Key of the source of its spread, where that is not the source of a constant. */
+  readonly source?: string | null;
 }
 
 /** A draw of a factor [standard deviations], stretched below the centre where its spread is uneven. */
@@ -76,7 +78,9 @@ function buildConstantFactors(
       species: [],
       solids: [[index, spread?.above ?? sigma]],
     };
-    factors.push(spread === undefined ? solid : { ...solid, belowPerAbove: spread.belowPerAbove });
+    factors.push(
+      spread === undefined ? solid : { ...solid, belowPerAbove: spread.belowPerAbove, source: spread.source },
+    );
   }
   return factors;
 }
@@ -98,16 +102,19 @@ export function activityFactors(equilibrium: Equilibrium): readonly Factor[] {
   for (const { species } of estimates) {
     const index = system.speciesIndex.get(species);
     if (index === undefined) continue;
-    const sigma = borrowedActivity(system.speciesCharges[index]!, ionicStrength_molPerL);
-    if (sigma >= LEAST) factors.push({ key: `activity:${species}`, species: [[index, sigma]], solids: [] });
+    const charge = system.speciesCharges[index]!;
+    const sigma = borrowedActivity(charge, ionicStrength_molPerL);
+    const source = borrowedActivitySource(charge);
+    if (sigma >= LEAST)
+      factors.push({ key: `activity:${species}`, species: [[index, sigma]], solids: [], source });
   }
-  for (const { ion, with: other, theta } of MIXING) {
+  for (const { ion, with: other, theta, source } of MIXING) {
     const index = system.speciesIndex.get(ion);
     const at = system.speciesIndex.get(other);
     if (index === undefined || at === undefined) continue;
     const sigma = (2 * concentrations[at]! * theta) / Math.LN10;
     if (sigma >= LEAST)
-      factors.push({ key: `activity:${ion} with ${other}`, species: [[index, sigma]], solids: [] });
+      factors.push({ key: `activity:${ion} with ${other}`, species: [[index, sigma]], solids: [], source });
   }
   return factors;
 }

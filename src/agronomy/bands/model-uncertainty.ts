@@ -25,23 +25,26 @@ export const MIXING = file.mixing;
 export interface UnevenSpread {
   readonly above: number;
   readonly belowPerAbove: number;
+  /** Key of the source. */
+  readonly source: string;
 }
 
 /** Spread of log Ksp of solids whose age is not known, by name. */
 export const SOLID_SPREAD: ReadonlyMap<string, UnevenSpread> = new Map(
-  file.solids.map(({ solid, low, central, high }) => [
+  file.solids.map(({ solid, low, central, high, source }) => [
     solid,
-    { above: (high - central) / Z95, belowPerAbove: (central - low) / (high - central) },
+    { above: (high - central) / Z95, belowPerAbove: (central - low) / (high - central), source },
   ]),
 );
-/** Keys of the sources behind all of these. */
-export const MODEL_SOURCES: readonly string[] = [
-  ...Object.values(file.assumptions),
-  ...Object.values(file.standards),
-  ...file.borrowedActivity,
-  ...file.mixing,
-  ...file.solids,
-].map(({ source }) => source);
+/** Source of what is assumed about drying. */
+export function assumptionSource(name: DryingAssumption): string {
+  return file.assumptions[name].source;
+}
+
+/** Source of a standard uncertainty. */
+export function standardSource(name: keyof typeof file.standards): string {
+  return file.standards[name].source;
+}
 
 /** Tests that would settle an assumption about drying. */
 export const DRYING_TESTS = file.tests;
@@ -54,8 +57,17 @@ export const DRYING_TESTS = file.tests;
  * @source data/model-uncertainty.json
  */
 export function borrowedActivity(charge: number, ionicStrength: number): number {
-  const size = Math.min(2, Math.abs(charge));
-  const figure = file.borrowedActivity.find((record) => record.charge === size);
+  const figure = borrowedFigure(charge);
   if (figure === undefined) return 0;
   return figure.coefficient * Math.min(ionicStrength, figure.toIonicStrength_molPerKg) ** figure.power;
+}
+
+function borrowedFigure(charge: number): (typeof file.borrowedActivity)[number] | undefined {
+  const size = Math.min(2, Math.abs(charge));
+  return file.borrowedActivity.find((record) => record.charge === size);
+}
+
+/** Source of the spread of a borrowed activity coefficient; null for a charge without one. */
+export function borrowedActivitySource(charge: number): string | null {
+  return borrowedFigure(charge)?.source ?? null;
 }

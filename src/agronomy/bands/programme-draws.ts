@@ -16,7 +16,7 @@ import type { Draws } from "./draws.ts";
 import { MOST_ITERATIONS, solveDraw } from "./exact.ts";
 import type { SolvedDraw } from "./exact.ts";
 import { activityFactors, constantFactors } from "./factors.ts";
-import { drawnAssumption, HUMIDITY_MEASURED } from "./model-uncertainty.ts";
+import { assumptionSource, drawnAssumption, HUMIDITY_MEASURED, standardSource } from "./model-uncertainty.ts";
 import { drawnTotal, predict } from "./neighbourhood.ts";
 import type { DropEnd, Place, Predicted } from "./neighbourhood.ts";
 
@@ -45,6 +45,8 @@ export interface ProgrammeDraws {
   readonly control: Control;
   /** Keys of the uncertain constants and activity coefficients. */
   readonly keys: readonly string[];
+  /** Keys of the sources of what was drawn beside the water and the constants. */
+  readonly sources: readonly string[];
 }
 
 /** What ranges are worked out with, the same for all programmes of a plan. */
@@ -52,6 +54,8 @@ export interface DrawSetting {
   readonly draws: Draws;
   /** Relative humidity of the air of each draw [1]. */
   readonly humidity: Float64Array;
+  /** Source of how the humidity is drawn. */
+  readonly humiditySource: string;
   /** Supersaturation at which the calcium salt nucleates, of each draw. */
   readonly threshold: Float64Array;
 }
@@ -68,6 +72,7 @@ export function drawSetting(draws: Draws, humidity: number, measured: boolean): 
   return {
     draws,
     humidity: drawn.map((value) => Math.min(high, Math.max(low, value))),
+    humiditySource: measured ? standardSource("humidityMeasured") : assumptionSource("humidityAssumed"),
     threshold: draws.uniform(NUCLEATION_KEY).map((u) => drawnAssumption("nucleationSI", u)),
   };
 }
@@ -89,7 +94,8 @@ export function blendedDraws(one: DrawSetting, other: DrawSetting, share: number
     );
     centralTotals[name] = mixed(a.centralTotals[name] ?? 0, b.centralTotals[name] ?? 0);
   }
-  return { ...other, draws: { ...b, waterTotals, centralTotals } };
+  const readingSources = [...new Set([...a.readingSources, ...b.readingSources])];
+  return { ...other, draws: { ...b, waterTotals, centralTotals, readingSources } };
 }
 
 /** Draws of a water that has lost part of some components; the charge is made up by protons. */
@@ -143,8 +149,9 @@ export function drawProgramme(
   };
   const deciding = (where: DrawnAim["where"], among: Decision["among"]): Decision | null =>
     aim?.where === where ? { logits: components.map((name) => logitAsked(aim, tank, name)), among } : null;
+  const inTank = tankPlace(tank, central.answer, chemistry, draws);
   const full = carried(
-    tankPlace(tank, central.answer, chemistry, draws),
+    inTank,
     undefined,
     deciding("in the tank", () => () => true),
   );
@@ -168,9 +175,11 @@ export function drawProgramme(
   const forms = Array.from(threshold, (_, i) => formsIn(without.value.saturation, i));
   const logits = without.value.logits.map((column) => column.slice());
   let control = worse(full.value.control, without.value.control);
+  const places = [inTank, never];
   if (forms.includes(true)) {
     const path = central.paths["at equilibrium"];
     const solid = leafPlace(tank, path, "at equilibrium", chemistry, setting);
+    places.push(solid);
     if (holdsSolid(solid.equilibrium)) {
       const withSolid = carried(
         solid,
@@ -200,8 +209,17 @@ export function drawProgramme(
       solidForms: forms.filter(Boolean).length / forms.length,
       control,
       keys: [...new Set(never.factors.map((factor) => factor.key))],
+      sources: sourcesBehind(places, setting),
     },
   };
+}
+
+/** Sources of the spreads that were drawn at these places. */
+function sourcesBehind(places: readonly Place[], { humiditySource }: DrawSetting): readonly string[] {
+  const ofFactors = places.flatMap(({ factors }) => factors.flatMap(({ source }) => source ?? []));
+  const ofAir = places.some(({ waterActivity }) => waterActivity !== null) ? [humiditySource] : [];
+  const ofWaiting = places.some(({ waiting }) => waiting !== null) ? [assumptionSource("nucleationSI")] : [];
+  return [...new Set([...ofFactors, ...ofAir, ...ofWaiting])];
 }
 
 /** ln(free / held) that the aim asks for of a component; null when no share can meet it. */
