@@ -68,7 +68,12 @@ function planOf(of: Job, options: PlanOptions = { draws: DRAWS }): Plan {
 const width = (plan: Plan): number => plan.actives[0]!.onLeaf.high! - plan.actives[0]!.onLeaf.low!;
 
 describe("draws carried through a programme", () => {
-  it.each([0, 5])("agree with every draw solved in full, at %s g/L of ammonium sulfate", (dose) => {
+  it.each([
+    [0, MANY],
+    [5, MANY],
+    [0, DRAWS],
+    [5, DRAWS],
+  ])("agree with every draw solved in full, at %s g/L of ammonium sulfate, %s draws", (dose, count) => {
     const of = job();
     const water = completeWater(of.water, { thermo, temperature_C: 12 });
     if (!water.ok) throw new Error("no water");
@@ -80,7 +85,7 @@ describe("draws carried through a programme", () => {
     const added = dose > 0 ? [{ record, formId: record.forms[0]!.id, dose_gPerL: dose }] : [];
     const tank = fillTank(water.value, mix, added, [], { volume_LPerHa: 200, temperature_C: 12 }, thermo);
     const chemistry = chemistryOn(thermo);
-    const draws = drawInputs(of.water, water.value, { thermo, temperature_C: 12 }, MANY);
+    const draws = drawInputs(of.water, water.value, { thermo, temperature_C: 12 }, count);
     const setting = drawSetting(draws, 0.8, true);
     const answer = chemistry.inTank(tank);
     const paths = leafPaths(tank, chemistry, SEARCH_STOPS);
@@ -92,18 +97,24 @@ describe("draws carried through a programme", () => {
     const never = leafPlace(tank, paths.value.never, "never", chemistry, setting);
     const solid = leafPlace(tank, paths.value["at equilibrium"], "at equilibrium", chemistry, setting);
     const inFull: number[] = [];
-    for (let i = 0; i < MANY; i++) {
+    for (let i = 0; i < count; i++) {
       const without = solveDraw(never, ["Gly-3"], draws, i, setting.humidity);
       if (without === null) continue;
       const forms = (without.saturation ?? -1) > setting.threshold[i]!;
       const end = forms ? solveDraw(solid, ["Gly-3"], draws, i, setting.humidity) : without;
       if (end !== null) inFull.push(shareOf(end.logits[0]!));
     }
-    expect(inFull.length).toBeGreaterThan(0.95 * MANY);
+    expect(inFull.length).toBeGreaterThan(0.95 * count);
     inFull.sort((a, b) => a - b);
     const found = carried.value.onLeaf.get("Gly-3")!.slice().sort();
+    // Of 120 draws a 5th percentile stands on six, most of them foretold: the largest of six errors is below 2.6 of their
+    // standard deviation in 95 of 100 cases, and that deviation is what solving some showed. One that is foretold on the
+    // other side of its neighbours moves a percentile by a rank besides: as far as two ranks lie apart there.
+    const { difference } = carried.value.control;
     for (const p of [0.05, 0.5, 0.95]) {
-      expect(Math.abs(quantileOf(found, p) - quantileOf(inFull, p)), `at ${String(p)}`).toBeLessThan(0.02);
+      const rank = quantileOf(inFull, p + 1 / count) - quantileOf(inFull, p - 1 / count);
+      const bound = count === MANY ? 0.02 : 2.6 * difference + rank;
+      expect(Math.abs(quantileOf(found, p) - quantileOf(inFull, p)), `at ${String(p)}`).toBeLessThan(bound);
     }
     // Between them the two distributions lie this far apart on average (area between the two step curves).
     let apart = 0;

@@ -26,14 +26,24 @@ const COUNTS: Readonly<Record<Effort, readonly number[]>> = {
   few: [15],
   many: [15, 60],
 };
-/** Draws solved after that because they decide. */
+/**
+ * Draws solved after that because they decide, in each round, and rounds while any is in doubt. Our choice: with one
+ * round of 60 the confidence of three jobs was up to 0.024 off that of all 500 draws solved, with two 0.016, with three
+ * 0.005. Without any it was up to 0.05 off.
+ */
 const DECIDING = 60;
+const ROUNDS = 3;
+/** Times the difference found within which of the aim a draw is in doubt. Our choice: three standard deviations. */
+const DOUBT = 3;
 /** Solved draws from which a curve may bend. */
 const FOR_A_BEND = 20;
 /** Difference [share] that is near enough. */
 const NEAR_ENOUGH = 0.01;
 
-/** Difference from its air [water activity] that is made up for a solved draw. */
+/**
+ * Difference from its air [water activity] that is made up for a solved draw. Our choice: about the standard uncertainty
+ * of a hygrometer, over which the central drop's course is near enough to a straight line for half a solve to be saved.
+ */
 const MADE_UP = 0.03;
 
 /** What is to be told well: draws are solved over its whole range. */
@@ -55,7 +65,7 @@ export function shareOf(logit: number): number {
 /**
  * Corrects first-order draws by draws solved in full. Some are spread evenly over what was foretold, tails included: a
  * curve of solved against foretold, and what the nearest solved draw is off it; never beyond what was solved. Then
- * those nearest to the aim are solved, since they decide how often it is met.
+ * those nearest to the aim are solved, since they decide how often it is met, until none may lie on either side of it.
  *
  * @param told what matters here; with nothing to tell, or to first order, the draws stay as foretold
  * @param decision null where nothing is decided at this place
@@ -84,27 +94,32 @@ export function calibrate(
     for (const order of orders)
       for (let k = 0; k < count; k++) solve(order[Math.round((k / (count - 1)) * (order.length - 1))]!);
     result = corrected(predicted, solved, count < FOR_A_BEND ? [] : inputs());
-    if (result.control.difference <= NEAR_ENOUGH) return result;
+    if (result.control.difference <= NEAR_ENOUGH) break;
   }
   if (effort !== "many" || decision === null) return result;
-  for (const i of inDoubt(result, decision)) solve(i);
-  return corrected(predicted, solved, inputs());
+  for (let round = 0; round < ROUNDS; round++) {
+    const doubtful = inDoubt(result, decision).filter((i) => !solved.has(i));
+    if (doubtful.length === 0) return result;
+    for (const i of doubtful.slice(0, DECIDING)) solve(i);
+    result = corrected(predicted, solved, inputs());
+  }
+  return result;
 }
 
-/** The draws whose corrected shares lie nearest to what the aim asks for. */
+/** The draws whose corrected shares lie nearest to what the aim asks for, as far as they may lie on either side of it. */
 function inDoubt(result: Calibrated, { logits, among }: Decision): readonly number[] {
   const asked = among(result);
+  const doubt = DOUBT * result.control.difference;
   const doubts = result.logits[0]!.reduce<{ readonly i: number; readonly apart: number }[]>((list, _, i) => {
     const apart = Math.min(
-      ...logits.map((aim, a) => (aim === null ? Infinity : Math.abs(result.logits[a]![i]! - aim))),
+      ...logits.map((aim, a) =>
+        aim === null ? Infinity : Math.abs(shareOf(result.logits[a]![i]!) - shareOf(aim)),
+      ),
     );
-    if (Number.isFinite(apart) && asked(i)) list.push({ i, apart });
+    if (apart <= doubt && asked(i)) list.push({ i, apart });
     return list;
   }, []);
-  return doubts
-    .sort((a, b) => a.apart - b.apart)
-    .slice(0, DECIDING)
-    .map(({ i }) => i);
+  return doubts.sort((a, b) => a.apart - b.apart).map(({ i }) => i);
 }
 
 /**

@@ -297,7 +297,8 @@ function negligibleIn(tank: Tank, draws: Draws): (component: string) => boolean 
   };
 }
 
-function tankPlace(tank: Tank, answer: Equilibrium, chemistry: Chemistry, draws: Draws): Place {
+/** The full tank as a place to draw around. */
+export function tankPlace(tank: Tank, answer: Equilibrium, chemistry: Chemistry, draws: Draws): Place {
   const { equilibrium, conditions } = abridge(
     answer,
     chemistry.conditionsInTank(tank, answer),
