@@ -112,10 +112,7 @@ export function uncertaintyOf(
   const { where } = job.aim;
   const least = leastOfDraws(ofProgramme, where, draft.tank, draft.rateFactors);
   const { thermo } = draft.setting.chemistry;
-  const spread = spreadOf(least, draws, ofProgramme.keys).map((one) => ({
-    ...one,
-    of: substanceOf(thermo, one.input),
-  }));
+  const spread = spreadOf(least, draws, ofProgramme.keys, (key) => substanceOf(thermo, key));
   const controls = [...finished.values()].flatMap((one) => one.draws?.control ?? []);
   return {
     draws: draws.count,

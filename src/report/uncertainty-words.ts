@@ -68,9 +68,7 @@ export function uncertaintySentences(
     const programme = language.phrases.name(programmeName);
     said.push(fill(certainty.spread, { where: placeText(about.where, language), programme, parts }));
   }
-  // A test that narrows the range by less than can be shown is not worth the errand.
-  const worth = measureNext.filter(({ width }) => perHundred(width) !== perHundred(about.width));
-  for (const next of worth.slice(0, 2)) {
+  for (const next of measureNext.slice(0, 2)) {
     const test = language.phrases.say(next.words).text;
     said.push(
       fill(certainty.toNarrow, { test, width: perHundred(next.width), now: perHundred(about.width) }),

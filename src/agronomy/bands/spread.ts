@@ -10,8 +10,10 @@ import { HUMIDITY_ASSUMED_KEY, HUMIDITY_MEASURED_KEY, NUCLEATION_KEY } from "./p
 const NAMED = 6;
 /** A part of the spread below this is not told from chance: squared rank correlation of as many draws as there are waters. */
 const CHANCE = 0.02;
-/** Least part of the spread that a test must remove to be advised. */
+/** Least part of the spread that a test must remove to be advised. Our choice: beneath it what chance gives is as large. */
 const WORTH = 0.05;
+/** Least by which a test must narrow the range [share] to be advised. Our choice: one in 100, the least that is shown. */
+const NARROWS = 0.01;
 
 /** Rank of each draw by the columns, kept beside the columns themselves. */
 const ranked = new WeakMap<Float64Array, Float64Array>();
@@ -28,12 +30,14 @@ function rankOf(column: Float64Array): Float64Array {
  *
  * @param values result of each draw
  * @param chemistryKeys keys of the uncertain constants and activity coefficients
+ * @param substanceOf what people call the substance that a key is about; null where it is about none
  * @returns largest first. The parts need not add up to 1: what is left comes from inputs acting together
  */
 export function spreadOf(
   values: Float64Array,
   draws: Draws,
   chemistryKeys: Iterable<string>,
+  substanceOf: (key: string) => string | null,
 ): readonly InputSpread[] {
   const ranks = ranksOf(values);
   const parts = new Map<string, number>();
@@ -46,7 +50,7 @@ export function spreadOf(
   const rest = new Set([NUCLEATION_KEY, HUMIDITY_ASSUMED_KEY, HUMIDITY_MEASURED_KEY, ...chemistryKeys]);
   for (const key of rest) add(key, draws.uniform(key));
   return [...parts]
-    .map(([key, part]): InputSpread => ({ input: key, part, of: null }))
+    .map(([key, part]): InputSpread => ({ input: key, part, of: substanceOf(key) }))
     .sort((a, b) => b.part - a.part)
     .slice(0, NAMED);
 }
@@ -62,25 +66,22 @@ export function rangeWidth(values: Float64Array): number {
   return quantileOf(sorted, 0.95) - quantileOf(sorted, 0.05);
 }
 
-/** The tests that would narrow a result most, with what the range would be then. */
+/**
+ * The tests that would narrow a result most, with what the range would be then; none that narrows it by less than can be
+ * shown.
+ */
 export function measureNext(
   values: Float64Array,
   spread: readonly InputSpread[],
   test: WaterTest,
 ): readonly MeasureNext[] {
   const width = rangeWidth(values);
-  const advised = (id: string, words: string, source: string, removed: number): MeasureNext[] =>
-    removed < WORTH
+  const advised = (test: string, words: string, source: string, removed: number): MeasureNext[] => {
+    const then = width * Math.sqrt(Math.max(0, 1 - removed));
+    return removed < WORTH || width - then < NARROWS
       ? []
-      : [
-          {
-            test: id,
-            words,
-            removes: Math.min(1, removed),
-            width: width * Math.sqrt(Math.max(0, 1 - removed)),
-            source,
-          },
-        ];
+      : [{ test, words, removes: Math.min(1, removed), width: then, source }];
+  };
   const ofWater = CHEAP_TESTS.flatMap((cheap) => {
     let removed = 0;
     for (const { input, part } of spread) {
