@@ -77,7 +77,7 @@ async function give(
       io.stdout(cardText(fillCard(plan, facts, language), language));
       return EXIT.done;
     case "text":
-      io.stdout(planText(plan, language, job.aim.where));
+      io.stdout(planText(plan, job.aim.where, language));
       return EXIT.done;
     case "html":
       return writeReport(form.file, planHtml(plan, job, facts, { part: form.part, language }), io);

@@ -37,11 +37,7 @@ import { wordIssue } from "./wording.ts";
  *
  * @param where the aim is about, which the ways out are compared by
  */
-export function planText(
-  plan: Plan,
-  language: Language = ENGLISH,
-  where: Job["aim"]["where"] = "on the leaf",
-): string {
+export function planText(plan: Plan, where: Job["aim"]["where"], language: Language = ENGLISH): string {
   const chosen = plan.programmes.find((programme) => programme.id === plan.chosen) ?? null;
   const parts: string[][] = [
     waterLines(plan, language),

@@ -16,13 +16,8 @@ export interface WaterSystem {
   readonly activity: ActivityModel;
   /** The last answer at a fixed pH, from which the next water of the same components starts; null at first. */
   last: Equilibrium | null;
-  /** The carbon found for the last water, and how its strong ions stood to it; null at first. */
-  lastCarbon: LastCarbon | null;
-}
-
-interface LastCarbon {
-  /** Positive charge of all that is not carbonate over the carbon that made it neutral [eq/mol]. */
-  readonly chargePerCarbon: number;
+  /** Of the last water: positive charge of all that is not carbonate over the carbon that made it neutral [eq/mol]; null at first. */
+  lastChargePerCarbon: number | null;
 }
 
 /** Compiles the system of a composition; carbonate always takes part. */
@@ -37,7 +32,7 @@ export function waterSystem(
     system: compileSystem(definition),
     activity: waterActivity(temperature_C),
     last: null,
-    lastCarbon: null,
+    lastChargePerCarbon: null,
   };
 }
 
@@ -133,14 +128,14 @@ const MOST_NEAR_STEPS = 6;
  * which says nothing about the water.
  */
 function nearLast(
-  { system, lastCarbon }: WaterSystem,
+  { system, lastChargePerCarbon }: WaterSystem,
   totals_molPerL: Readonly<Record<string, number>>,
   charge: (carbon: number) => number | null,
   small: number,
 ): number | null {
-  if (lastCarbon === null) return null;
-  let carbon = chargeWithoutCarbon(system, totals_molPerL) / lastCarbon.chargePerCarbon;
-  let slope = -lastCarbon.chargePerCarbon;
+  if (lastChargePerCarbon === null) return null;
+  let carbon = chargeWithoutCarbon(system, totals_molPerL) / lastChargePerCarbon;
+  let slope = -lastChargePerCarbon;
   let before: { readonly carbon: number; readonly charge: number } | null = null;
   for (let step = 0; step < MOST_NEAR_STEPS; step += 1) {
     if (!(carbon > 0)) return null;
@@ -176,7 +171,7 @@ export function solveCarbonate(
   const small = NO_CHARGE_EQ_PER_L + PRECISION * sizes;
   const solved = (carbon: number): CarbonateResult => {
     const perCarbon = chargeWithoutCarbon(water.system, totals_molPerL) / carbon;
-    water.lastCarbon = perCarbon > 0 ? { chargePerCarbon: perCarbon } : null;
+    water.lastChargePerCarbon = perCarbon > 0 ? perCarbon : null;
     return { kind: "solved", carbon_molPerL: carbon, equilibrium: water.last! };
   };
   const near = nearLast(water, totals_molPerL, charge, small);

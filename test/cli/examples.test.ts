@@ -67,10 +67,10 @@ describe.each(jobs)("example job %s", (name) => {
 
   test("as text, card and page is whole in itself", () => {
     const facts = { date: "2026-01-01", title: job.title, sampled: null };
-    expectToRead(planText(plan), job.water.source);
     expectToRead(cardText(fillCard(plan, facts)), job.water.source);
     const read = readJob(job, { trade: builtInTrade() });
     if (!read.ok) throw new Error("the job is not read");
+    expectToRead(planText(plan, read.value.aim.where), job.water.source);
     const page = planHtml(plan, read.value, facts);
     expectToRead(page, job.water.source);
     expectToStandAlone(page);
@@ -83,7 +83,9 @@ test("text, card and page come out of the command as they are made from the data
   const data = await runBin(["plan", path, "--json"]);
   const plan = JSON.parse(data.out) as Plan;
   const text = await runBin(["plan", path]);
-  expect(text.out).toBe(planText(plan));
+  const read = readJob(parse(readFileSync(inProject(path), "utf8")), { trade: builtInTrade() });
+  if (!read.ok) throw new Error("the job is not read");
+  expect(text.out).toBe(planText(plan, read.value.aim.where));
   const card = await runBin(["plan", path, "--card"]);
   expectToRead(card.out, plan.water.source);
   const html = await runBin(["plan", path, "--html", page]);

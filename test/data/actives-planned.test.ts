@@ -81,7 +81,7 @@ describe("every active can be planned", () => {
     expect(plan.tank.pH).toBeGreaterThan(2);
     expect(plan.tank.pH).toBeLessThan(9);
     expectHonest(plan.actives[0], active);
-    expect(planText(plan)).not.toMatch(/NaN|undefined|\bnull\b/);
+    expect(planText(plan, "on the leaf")).not.toMatch(/NaN|undefined|\bnull\b/);
   });
 
   it("a salt makes the tank less acid than the acid itself", () => {

@@ -15,7 +15,10 @@ export interface SolvedDraw {
   readonly waterActivity: number | null;
 }
 
-/** Newton steps after which a draw is given up: five are usual. */
+/**
+ * Newton steps after which a draw is given up. Our choice: five are usual, and one that takes five times as many starts
+ * too far off to be waited for; the others stand for it.
+ */
 export const MOST_ITERATIONS = 25;
 
 /** Mismatch [ln] at which a draw is solved: far below what its shares are told to. */

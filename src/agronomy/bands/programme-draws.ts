@@ -246,7 +246,10 @@ function toldWithout(
   return Math.min(...margins) > SATURATION_DOUBT ? [] : ["free share", "saturation"];
 }
 
-/** Most draws solved one by one where the central answer has no solid to start from. */
+/**
+ * Most draws solved one by one where the central answer has no solid to start from. Our choice, a cost: each is solved
+ * from afar, and the draws between two solved ones are like them.
+ */
 const MOST_SINGLE: Readonly<Record<Effort, number>> = { "first order": 12, few: 20, many: 40 };
 
 /** Draws in which a solid forms that the central answer does not have: some solved in full, the others as the last solved. */
@@ -357,7 +360,10 @@ export function leafPlace(
 
 /** Shares of the draws that have drier air than the places at which a drop is looked at beside the central one. */
 const OTHER_AIR = [0.04, 0.25, 0.75, 0.96] as const;
-/** How near to those [water activity] it is looked at: each answer is used with the water activity it has. */
+/**
+ * How near to those [water activity] it is looked at. Our choice, coarse to save solves: each answer is used with the
+ * water activity it has, so being off costs nothing.
+ */
 const OTHER_AIR_NEAR = 0.01;
 
 /** The end of drying in other air, from the central one outwards; as far as it can be solved. */
