@@ -15,7 +15,7 @@ export interface Figures {
   /** A number with a fixed count of decimals. */
   fixed(value: number, decimals: number): string;
   /** An amount to measure out, in the unit a person would use: "850 mL", "25.5 kg". */
-  amountText(amount: number, unit: "L" | "kg" | "mL" | "g"): string;
+  amountText(amount: number, unit: MeasuredUnit | "mL" | "g"): string;
   /** An amount in the measures a sprayer is filled by, with the metric one beside it: "150 US gal (568 L)". */
   measured(amount: number, unit: MeasuredUnit, measures: Measures): string;
   /** A share as "93 in 100"; the ends are said in words, so that "100 in 100" never hides a loss. */
@@ -55,21 +55,19 @@ export function figuresIn(words: Words["figures"], locale: string, isoDays: bool
     if (hundred >= 99.95) return "100";
     return fixed(hundred, hundred > 99 || (hundred < 1 && hundred > 0.05) ? 1 : 0);
   };
+  const amountText: Figures["amountText"] = (amount, unit) => {
+    if (unit === "L" && amount > 0 && amount < 1) return `${figure(amount * 1000)} mL`;
+    if (unit === "kg" && amount > 0 && amount < 1) return `${figure(amount * 1000)} g`;
+    return `${figure(amount)} ${unit}`;
+  };
   return {
     decimal,
     figure,
     fixed,
     perHundred,
-    amountText(amount, unit) {
-      if (unit === "L" && amount > 0 && amount < 1) return `${figure(amount * 1000)} mL`;
-      if (unit === "kg" && amount > 0 && amount < 1) return `${figure(amount * 1000)} g`;
-      return `${figure(amount)} ${unit}`;
-    },
+    amountText,
     measured(amount, unit, measures) {
-      const small = (unit === "L" || unit === "kg") && amount > 0 && amount < 1;
-      const metric = small
-        ? `${figure(amount * 1000)} ${unit === "L" ? "mL" : "g"}`
-        : `${figure(amount)} ${unit}`;
+      const metric = amountText(amount, unit);
       if (measures === "metric") return metric;
       const told = inMeasures(amount, unit, measures);
       return `${figure(told.value)} ${told.unit} (${metric})`;
