@@ -22,12 +22,13 @@ export const LOOKS: readonly Look[] = [
  * What axe finds wrong with a page as it stands, or with a part of it, A and AA. With the system's own colours it reads
  * the page's text fill beside the system's background, a pair that is never shown: contrast is the system's matter there.
  *
- * @param only "colours" for the rules that the colours decide, "bright colours" for the stricter ones of bright light
+ * @param only "colours" for the rules that the colours decide, "bright colours" for the stricter ones of bright light,
+ *   "every rule" for A and AA and what is good practice beside them
  */
 export async function violationsOf(
   page: Page,
   within = "body",
-  only: "all" | "colours" | "bright colours" = "all",
+  only: "all" | "every rule" | "colours" | "bright colours" = "all",
 ): Promise<readonly string[]> {
   const forced = await page.evaluate(() => window.matchMedia("(forced-colors: active)").matches);
   // Neither the selectors of what passes nor a second page to gather the results of frames (there are none) are
@@ -38,7 +39,7 @@ export async function violationsOf(
     .include(within);
   if (only === "colours") scan.withRules(["color-contrast"]);
   else if (only === "bright colours") scan.withRules(["color-contrast-enhanced"]);
-  else
+  else if (only === "all")
     scan
       .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"])
       .disableRules(forced ? ["color-contrast"] : []);
@@ -52,14 +53,50 @@ export async function violationsOf(
   );
 }
 
+/** Where two texts part, with what stands there. */
+function firstDifference(one: string, other: string): string {
+  let at = 0;
+  while (at < one.length && one[at] === other[at]) at++;
+  return `"${one.slice(at - 60, at + 60)}" against "${other.slice(at - 60, at + 60)}"`;
+}
+
+/** What a reader of the page is given: its marks, and what of them is there to be read. */
+async function content(page: Page, within: string): Promise<string> {
+  const place = page.locator(within).first();
+  return `${await place.evaluate((element) => element.outerHTML)}\n${await place.ariaSnapshot()}`;
+}
+
+/** Readings, a quarter of a second apart, that must agree for a page to have settled, and most that are made. */
+const SETTLED = 6;
+const MOST_READINGS = 80;
+
+/** The same, once it has stopped changing: parts come when they are first opened, and the engine's answer comes late. */
+async function settledContent(page: Page, within: string): Promise<string> {
+  let before = "";
+  let alike = 0;
+  for (let i = 0; i < MOST_READINGS; i++) {
+    const now = await content(page, within);
+    alike = now === before ? alike + 1 : 1;
+    if (alike === SETTLED) return now;
+    before = now;
+    await page.waitForTimeout(250);
+  }
+  throw new Error("the page does not settle");
+}
+
 /**
  * The same in every look, each with its name. What the colours do not decide is read in the first and with the system's
- * colours only: the page is the same.
+ * colours only, as long as the others give the same page to read: that is compared, and a difference counts as a find.
  */
 export async function violationsInEveryLook(page: Page, within = "body"): Promise<readonly string[]> {
   const found: string[] = [];
+  let first = "";
   for (const [i, look] of LOOKS.entries()) {
     await look.set(page);
+    const read = i === 0 ? await settledContent(page, within) : await content(page, within);
+    if (i === 0) first = read;
+    else if (read !== first)
+      found.push(`${look.name}: not the page of the first look, ${firstDifference(first, read)}`);
     const only = i === 0 || look.name === "forced colours" ? "all" : "colours";
     found.push(...(await violationsOf(page, within, only)).map((one) => `${look.name}: ${one}`));
   }
