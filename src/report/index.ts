@@ -11,6 +11,7 @@ export * from "./plan-text.ts";
 export { jarStart } from "./sentences.ts";
 export { PLAIN_DOTS, plainReport } from "./report-plain.ts";
 export type { PlainLine, PlainPart, PlainReport } from "./report-plain.ts";
+export { commonRemarks, ownRemarks } from "./said-once.ts";
 export * from "./sheet-text.ts";
 export { uncertaintySentences } from "./uncertainty-words.ts";
 export * from "./water-text.ts";

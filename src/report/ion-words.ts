@@ -1,10 +1,9 @@
-/** Components of a water as people call them, by their formula. */
+import { metalOf } from "../chem/index.ts";
+
+/** Components of a water as people call them, by their formula, beside the metals that can hold an active. */
 const ION_WORDS: Readonly<Record<string, string>> = {
-  "Ca+2": "calcium",
-  "Mg+2": "magnesium",
   "Na+": "sodium",
   "K+": "potassium",
-  "Fe+3": "iron",
   "Cl-": "chloride",
   "SO4-2": "sulfate",
   "CO3-2": "inorganic carbon",
@@ -12,5 +11,5 @@ const ION_WORDS: Readonly<Record<string, string>> = {
 
 /** What an assumption or a reading is about, in English words. */
 export function ionWords(about: string): string {
-  return ION_WORDS[about] ?? about;
+  return metalOf({ [about]: 1 }) ?? ION_WORDS[about] ?? about;
 }

@@ -1,21 +1,29 @@
-import type { Plan, Programme } from "../agronomy/index.ts";
+import type { Job, Plan, Programme } from "../agronomy/index.ts";
 import { fill } from "../words/index.ts";
 import type { Language } from "../words/index.ts";
+import { noChoiceText, programmeName } from "./choice-words.ts";
 import { filled, html, nothing, trusted } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
 import { mark } from "./html-mark.ts";
 import { doseText, heldValueText, leastFree, programmeCostText, standing } from "./sentences.ts";
 
-/** The ways out as a table, with the one chosen and what there is to gain. */
-export function programmesSection(plan: Plan, language: Language): SafeHtml {
+type Where = Job["aim"]["where"];
+
+/**
+ * The ways out as a table, with the one chosen and what there is to gain.
+ *
+ * @param where the aim is about: that share comes first, and the aim is said to be about it
+ */
+export function programmesSection(plan: Plan, where: Where, language: Language): SafeHtml {
   const words = language.words.plan;
+  const places = placesFrom(where);
+  const headOf = (place: Where): string => (place === "in the tank" ? words.freeInTank : words.freeOnLeaf);
   const heads = [
     words.programme,
     words.dose,
     words.waterVolume,
-    words.freeInTank,
-    words.freeOnLeaf,
-    words.aim,
+    ...places.map(headOf),
+    `${words.aim} (${headOf(where)})`,
     words.tankPHHeading,
     words.cost,
   ];
@@ -33,7 +41,7 @@ export function programmesSection(plan: Plan, language: Language): SafeHtml {
         </tr>
       </thead>
       <tbody>
-        ${plan.programmes.map((one) => programmeRow(one, one.id === plan.chosen, language))}
+        ${plan.programmes.map((one) => programmeRow(one, one.id === plan.chosen, where, language))}
       </tbody>
     </table>
   </section>`;
@@ -42,8 +50,8 @@ export function programmesSection(plan: Plan, language: Language): SafeHtml {
 function choiceHtml(plan: Plan, language: Language): SafeHtml {
   const words = language.words.plan;
   const chosen = plan.programmes.find((one) => one.id === plan.chosen);
-  if (chosen === undefined) return html`<strong>${words.noneMeetsAim}</strong>`;
-  const choice = `${language.phrases.name(chosen.name)}, ${doseText(chosen, language)}`;
+  if (chosen === undefined) return html`<strong>${noChoiceText(plan, language)}</strong>`;
+  const choice = programmeName(chosen, language);
   const volume = language.figures.measured(chosen.waterVolume_LPerHa, "L/ha", chosen.filling.loads.measures);
   return filled(words.chosenHeading, { choice: html`<strong>${choice}</strong>`, volume });
 }
@@ -55,19 +63,22 @@ function worthLine(plan: Plan, language: Language): SafeHtml {
   return worth === null ? nothing : html`<p>${worth} ${mark("computed", language)}</p>`;
 }
 
-function programmeRow(programme: Programme, isChosen: boolean, language: Language): SafeHtml {
+/** The place the aim is about, then the other. */
+function placesFrom(where: Where): readonly Where[] {
+  return where === "in the tank" ? ["in the tank", "on the leaf"] : ["on the leaf", "in the tank"];
+}
+
+function programmeRow(programme: Programme, isChosen: boolean, where: Where, language: Language): SafeHtml {
   const { words, figures } = language;
-  const free = (where: "in the tank" | "on the leaf"): string => {
-    const share = leastFree(programme.actives, where);
+  const free = (place: Where): string => {
+    const share = leastFree(programme.actives, place);
     return share === null ? words.answers.notKnown : figures.perHundred(share);
   };
   const own = language.phrases.name(programme.name);
   const name = isChosen ? fill(words.plan.chosenMark, { name: own }) : own;
-  const figuresOf = [
-    figures.figure(programme.waterVolume_LPerHa),
-    free("in the tank"),
-    free("on the leaf"),
-  ].map((text) => html`<td class="n">${text}</td>`);
+  const figuresOf = [figures.figure(programme.waterVolume_LPerHa), ...placesFrom(where).map(free)].map(
+    (text) => html`<td class="n">${text}</td>`,
+  );
   return html`<tr${isChosen ? trusted(' class="chosen"') : nothing}><th scope="row">${name}</th><td>${doseText(programme, language)}</td>${figuresOf}<td>${standing(programme, language)}</td><td class="n">${figures.pHText(programme.tank.pH)}</td><td>${programmeCostText(programme, language)}</td></tr>
 `;
 }

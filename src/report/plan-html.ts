@@ -17,6 +17,7 @@ import {
   rangeText,
 } from "./sentences.ts";
 import { shareBars } from "./share-bars.ts";
+import { commonRemarks, ownRemarks } from "./said-once.ts";
 import { uncertaintySentences } from "./uncertainty-words.ts";
 import { wordIssue } from "./wording.ts";
 
@@ -183,11 +184,14 @@ export function reasoningSection(plan: Plan, language: Language): SafeHtml {
     const name = phrases.name(programme.name);
     return [
       ...programme.reasons.map((one) => html`<li>${ruleHtml(one, one.level, language, name)}</li>`),
-      ...programme.remarks.map(
+      ...ownRemarks(programme).map(
         (one) => html`<li>${name}: ${said(phrases.say(one.text))} ${mark(one.evidence, language)}</li>`,
       ),
     ];
   });
+  const notComputed = commonRemarks(plan.programmes).map(
+    (one) => html`<li>${said(phrases.say(one.text))} ${mark(one.evidence, language)}</li>`,
+  );
   const assumed = plan.water.assumptions.map(
     ({ about, why, evidence }) =>
       html`<li>${phrases.name(ionWords(about))}: ${said(phrases.say(why))} ${mark(evidence, language)}</li>`,
@@ -196,7 +200,7 @@ export function reasoningSection(plan: Plan, language: Language): SafeHtml {
   const toLookAt = [...new Set(issues)].map((text) => html`<li>${text}</li>`);
   return html`<section>
     <h2>${words.plan.why}</h2>
-    ${bulleted(remarks)} ${underHeading(words.plan.assumed, assumed)}
+    ${bulleted([...notComputed, ...remarks])} ${underHeading(words.plan.assumed, assumed)}
     ${underHeading(words.plan.toLookAtHeading, toLookAt)}
   </section>`;
 }

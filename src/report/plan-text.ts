@@ -11,11 +11,11 @@ import type {
 import { ENGLISH, fill } from "../words/index.ts";
 import type { Language } from "../words/index.ts";
 import { wrap } from "./card-text.ts";
+import { noChoiceText, programmeName } from "./choice-words.ts";
 import { ionWords } from "./ion-words.ts";
 import {
   clockText,
   concentrationText,
-  doseText,
   dryingText,
   evidenceMark,
   heldValueText,
@@ -29,6 +29,7 @@ import {
   shareText,
   standing,
 } from "./sentences.ts";
+import { commonRemarks, ownRemarks } from "./said-once.ts";
 import { uncertaintySentences } from "./uncertainty-words.ts";
 import { wordIssue } from "./wording.ts";
 
@@ -126,12 +127,8 @@ function contradiction({ contradictedBy }: RuleVerdict, { words, phrases }: Lang
     : [fill(words.plan.contradicted, { by: phrases.say(contradictedBy).text })];
 }
 
-/** Code of remarks that hold for every way out alike, and are said once. */
-const SAID_ONCE = "binding-not-computed";
-
 function notComputedLines({ programmes }: Plan, language: Language): string[] {
-  const remarks = programmes.flatMap((one) => one.remarks.filter(({ code }) => code === SAID_ONCE));
-  const said = [...new Set(remarks.map(({ text }) => language.phrases.say(text).text))];
+  const said = commonRemarks(programmes).map(({ text }) => language.phrases.say(text).text);
   return said.length === 0
     ? []
     : [language.words.plan.notComputed, ...said.flatMap((text) => wrap(`  ${text}`, "    "))];
@@ -156,29 +153,20 @@ function programmesLines(
       const said = `${levelText(level, language)}: ${language.phrases.say(text).text}`;
       lines.push(...wrap(`     ${said} ${evidenceMark(evidence, language)}`, "       "));
     }
-    for (const { text, evidence } of programme.remarks.filter(({ code }) => code !== SAID_ONCE)) {
+    for (const { text, evidence } of ownRemarks(programme)) {
       const said = language.phrases.say(text).text;
       lines.push(...wrap(`     ${said} ${evidenceMark(evidence, language)}`, "       "));
     }
   });
   const last =
     chosen === null
-      ? planned?.meetsAim === null
-        ? words.noneJudged
-        : words.noneFillsAsPlanned
+      ? noChoiceText(plan, language)
       : fill(words.chosen, {
           name: programmeName(chosen, language),
           volume: language.figures.measured(chosen.waterVolume_LPerHa, "L/ha", plan.loads.measures),
         });
   lines.push(...wrap(last));
   return lines;
-}
-
-/** A way out with its dose, where the dose is not the name said again. */
-function programmeName(programme: Programme, language: Language): string {
-  const name = language.phrases.name(programme.name);
-  const { kind } = programme;
-  return kind === "none" || kind === "less water" ? name : `${name}: ${doseText(programme, language)}`;
 }
 
 function programmeText(programme: Programme, where: Job["aim"]["where"], language: Language): string {

@@ -40,7 +40,7 @@ export function reportSheet(
       <h1>${texts.reasoning}</h1>
       ${waterSection(plan, language)}
       ${planned === undefined ? nothing : activesSection(texts.asPlannedHeading, planned, language)}
-      ${programmesSection(plan, language)}
+      ${programmesSection(plan, job.aim.where, language)}
       ${way === null ? nothing : activesSection(fill(texts.sameWith, { way: language.phrases.name(way.name) }), way, language)}
       ${uncertaintySection(plan, language)} ${fillingSection(programme?.filling ?? plan, language)}
       ${reasoningSection(plan, language)} ${sourcesSection(plan, language)}

@@ -4,6 +4,7 @@ import type { Job, LeafShare, Programme } from "../../agronomy/index.ts";
 import { sayIn, useLanguage } from "../language/language-context.ts";
 import { Text } from "../language/text.tsx";
 import { Evidence, Rule, SourceLink } from "./evidence.tsx";
+import { commonRemarks, ownRemarks } from "../../report/index.ts";
 import { ENGLISH } from "../../words/index.ts";
 import type { Language } from "../../words/index.ts";
 import { costWords, doseWords, inHundred, leastFreeOf, placeWords, rangeWords, sureWords } from "./words.ts";
@@ -41,6 +42,11 @@ export function WaysOut({ programmes, aim, picked, onPick }: WaysOutProps): Reac
         )}{" "}
         <Evidence of="computed" />
       </p>
+      {commonRemarks(programmes).map((remark) => (
+        <p key={remark.text}>
+          <Text of={remark.text} /> <Evidence of={remark.evidence} />
+        </p>
+      ))}
       <fieldset className="ways">
         <legend className="visually-hidden">
           {say("Pick a way out; order, amounts and card follow it")}
@@ -199,7 +205,8 @@ function RowPicture(props: { programme: Programme; aim: Job["aim"]; from: number
 
 /** What is worth saying about a programme, behind one tap. */
 function RowMore({ programme }: { programme: Programme }): ReactElement | null {
-  const { reasons, remarks, publishedRuleDose } = programme;
+  const { reasons, publishedRuleDose } = programme;
+  const remarks = ownRemarks(programme);
   const language = useLanguage();
   const say = sayIn(language);
   if (reasons.length === 0 && remarks.length === 0 && publishedRuleDose === null) return null;
