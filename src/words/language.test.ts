@@ -66,6 +66,7 @@ describe("phrases", () => {
       "Add {product} slowly.": "{product} langsam zugeben.",
       "Stop here.": "Hier anhalten.",
       "{litres} L stay.": "{litres} L bleiben.",
+      "up to {most}": "bis {most}",
       "{active} as {form}": "{active} als {form}",
     },
     ",",
@@ -77,6 +78,7 @@ describe("phrases", () => {
     ["Add glyphosate + ammonium sulfate. Stop here.", "Glyphosat + Ammoniumsulfat zugeben. Hier anhalten."],
     ["Add My own mix.", "My own mix zugeben."],
     ["2.5 L stay.", "2,5 L bleiben."],
+    ["up to 0.5 mg/L as CaCO3", "bis 0,5 mg/L as CaCO3"],
     ["glyphosate as potassium salt", "Glyphosat als Kaliumsalz"],
     ["ammonium sulfate: Stop here.", "Ammoniumsulfat: Hier anhalten."],
   ])("%s", (english, german) => {

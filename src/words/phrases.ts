@@ -40,7 +40,8 @@ const SENTENCE_END = /(?<=[.!?]) (?=\p{Lu})/u;
 const HOLE = "((?:(?!\\. ).)+)";
 /** A template with hardly a word of its own, such as "{active} as {form}", speaks only of what is known. */
 const FEWEST_OWN_SIGNS = 5;
-const NUMBER = /^[-−]?\d+(?:\.\d+)?$/;
+/** A number, alone or with its unit. */
+const AMOUNT = /^[-−]?\d+(?:\.\d+)?(?: \S+){0,3}$/;
 
 /**
  * A phrase book. A text is looked up whole, then by the templates, the one with most words of its own first, then
@@ -76,9 +77,9 @@ export function phraseBook(phrases: Phrases, decimal: "." | ","): PhraseBook {
     }
     return null;
   };
-  const isKnown = (text: string): boolean => NUMBER.test(text) || lookUp(text) !== null;
+  const isKnown = (text: string): boolean => AMOUNT.test(text) || lookUp(text) !== null;
   const inHole = (text: string): string =>
-    NUMBER.test(text) ? text.replace(".", decimal) : (lookUp(text) ?? text);
+    lookUp(text) ?? (AMOUNT.test(text) ? text.replace(".", decimal) : text);
 
   const bySentence = (text: string): string | null => {
     const sentences = text.split(SENTENCE_END);

@@ -7,13 +7,19 @@ import { FIGURES } from "./figures.ts";
 import { ISSUES } from "./issues.ts";
 import { PLAN } from "./plan.ts";
 import { ACTIVES } from "./actives.ts";
+import { ASSUMPTIONS } from "./assumptions.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { CHEMISTRIES } from "./chemistries.ts";
 import { FILLING } from "./filling.ts";
 import { FORM } from "./form.ts";
 import { ISSUE_TEXTS } from "./issue-texts.ts";
+import { ISSUES_FILES } from "./issues-files.ts";
+import { ISSUES_JOB } from "./issues-job.ts";
+import { ISSUES_UNITS } from "./issues-units.ts";
+import { ISSUES_WATER } from "./issues-water.ts";
 import { PAGE } from "./page.ts";
 import { READINGS } from "./readings.ts";
+import { REMARKS } from "./remarks.ts";
 import { RESULT } from "./result.ts";
 import { PRODUCT_CAUTIONS } from "./product-cautions.ts";
 
@@ -36,6 +42,12 @@ export const SPANISH: LanguagePack = {
     ...PRODUCT_CAUTIONS,
     ...READINGS,
     ...ISSUE_TEXTS,
+    ...ISSUES_UNITS,
+    ...ISSUES_WATER,
+    ...ISSUES_JOB,
+    ...ISSUES_FILES,
+    ...ASSUMPTIONS,
+    ...REMARKS,
   },
   page: { ...PAGE, ...FORM, ...RESULT },
 };
