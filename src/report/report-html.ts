@@ -2,7 +2,7 @@ import type { Job, Plan, Programme } from "../agronomy/index.ts";
 import { fill } from "../words/index.ts";
 import type { Language } from "../words/index.ts";
 import type { CardFacts } from "./card.ts";
-import { html, nothing } from "./html.ts";
+import { html, nothing, said } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
 import { mark } from "./html-mark.ts";
 import type { Sheet } from "./html-page.ts";
@@ -16,11 +16,7 @@ import {
 } from "./plan-html.ts";
 import { programmesSection } from "./plan-html-ways.ts";
 import { PLAIN_DOTS, plainReport } from "./report-plain.ts";
-import type { PlainPart, PlainReport } from "./report-plain.ts";
-
-const words = {
-  dots: (met: string, of: string) => `${met} of ${of} dots filled`,
-} as const;
+import type { PlainLine, PlainPart, PlainReport } from "./report-plain.ts";
 
 /** The report for the grower: a page of plain words, then the reasoning, then the sources. */
 export function reportSheet(
@@ -31,11 +27,11 @@ export function reportSheet(
   language: Language,
 ): Sheet {
   const texts = language.words.plan;
-  const plain = plainReport(plan, job, facts, programme);
+  const plain = plainReport(plan, job, facts, programme, language);
   const planned = plan.programmes.find(({ kind }) => kind === "none");
   const way = programme === null || programme.kind === "none" ? null : programme;
   const body = html`<main class="report">
-    ${plainHtml(plain)}
+    ${plainHtml(plain, language)}
     <div class="reasoning">
       <h1>${texts.reasoning}</h1>
       ${waterSection(plan, language)}
@@ -49,27 +45,31 @@ export function reportSheet(
   return { style: styleSheet(plainSize_pt(plain)), body };
 }
 
-function plainHtml(plain: PlainReport): SafeHtml {
-  return html`<div class="plain" lang="en">
+function plainHtml(plain: PlainReport, language: Language): SafeHtml {
+  return html`<div class="plain">
     <h1>${plain.title}</h1>
     <p>${plain.about}</p>
-    ${plain.parts.map((part) => partHtml(part, plain.sure))}
+    ${plain.parts.map((part) => partHtml(part, plain.sure, language))}
     <p class="footer">${plain.footer}</p>
   </div>`;
 }
 
-function partHtml({ key, heading, lines }: PlainPart, sure: number | null): SafeHtml {
+function partHtml({ key, heading, lines }: PlainPart, sure: number | null, language: Language): SafeHtml {
   return html`<section>
     <h2>${heading}</h2>
-    ${key === "sure" && sure !== null ? dotRow(sure) : nothing}
+    ${key === "sure" && sure !== null ? dotRow(sure, language) : nothing}
     <ul>
-      ${lines.map(({ text, evidence }) => html`<li>${text} ${evidence === null ? nothing : mark(evidence)}</li>`)}
+      ${lines.map((one) => html`<li>${said(one.said)} ${markOf(one, language)}</li>`)}
     </ul>
   </section>`;
 }
 
+function markOf({ evidence }: PlainLine, language: Language): SafeHtml {
+  return evidence === null ? nothing : mark(evidence, language);
+}
+
 /** Countable dots, filled for the waters that meet the aim; the sentence below says the same. */
-function dotRow(met: number): SafeHtml {
+function dotRow(met: number, { words }: Language): SafeHtml {
   const size = 16;
   const dots = Array.from(
     { length: PLAIN_DOTS },
@@ -88,7 +88,7 @@ function dotRow(met: number): SafeHtml {
     width="${size * PLAIN_DOTS}"
     height="${size}"
   >
-    <title>${words.dots(String(met), String(PLAIN_DOTS))}</title>
+    <title>${fill(words.grower.dots, { met, of: PLAIN_DOTS })}</title>
     ${dots}
   </svg>`;
 }
@@ -110,7 +110,7 @@ function plainSize_pt({ parts, about }: PlainReport): number {
   let total = 5 + linesOf(about);
   for (const part of parts) {
     total += 2;
-    for (const { text, evidence } of part.lines) total += linesOf(`${text} ${evidence ?? ""}`);
+    for (const one of part.lines) total += linesOf(`${one.said.text} ${one.evidence ?? ""}`);
   }
   return SIZES.find((size) => total <= size.upTo)?.base_pt ?? LEAST_PT;
 }

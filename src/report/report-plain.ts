@@ -1,13 +1,14 @@
 import type { ActiveVerdict, Evidence, Job, MixItem, Plan, Programme } from "../agronomy/index.ts";
 import { countOutOf } from "../units/index.ts";
+import { fill } from "../words/index.ts";
+import type { Language, Said } from "../words/index.ts";
 import type { CardFacts } from "./card.ts";
-import { costText, figure, inHundred, measured, pHText, timeText } from "./figures.ts";
-import { doseText, leastFree, rangeText } from "./sentences.ts";
+import { doseText, leastFree, placeText, rangeText } from "./sentences.ts";
 import { inputWords } from "./uncertainty-words.ts";
 
 /** One sentence of the first page, with how it is known; null where it only repeats what was asked. */
 export interface PlainLine {
-  readonly text: string;
+  readonly said: Said;
   readonly evidence: Evidence | null;
 }
 
@@ -31,58 +32,19 @@ export interface PlainReport {
 /** Dots that show how sure the aim is met. */
 export const PLAIN_DOTS = 20;
 
-const words = {
-  title: (water: string) => `Spray water: ${water}`,
-  about: (date: string, water: string, sampled: string | null) =>
-    `${date}. Water from ${water}${sampled === null ? "" : `, sampled ${sampled}`}.`,
-  asked: "What was asked",
-  job: (area: string, volume: string) => `Spray ${area} with ${volume}, in this mix:`,
-  aim: (share: string, where: string, confidence: string) =>
-    `Aim: at least ${share} free ${where}, in ${confidence} cases.`,
-  water: (hardness: string, alkalinity: string, pH: string) =>
-    `The water: hardness ${hardness} and alkalinity ${alkalinity} mg/L as CaCO3, pH ${pH}.`,
-  does: "What this water does, with nothing added",
-  free: (name: string, tank: string, leaf: string) =>
-    `${name}: in the tank ${tank} stays free, on the leaf ${leaf}.`,
-  range: (range: string) => `On the leaf it may be ${range} in 100.`,
-  held: (holders: string) => `Most of the rest is held by ${holders}, and cannot work.`,
-  notKnown: (name: string) => `${name}: how much stays free is not known.`,
-  intact: (share: string, time: string) => `${share} is still intact ${time} after mixing.`,
-  stable: (name: string) => `${name} keeps in the tank, say the sources.`,
-  todo: "What to do",
-  nothing: "Nothing has to be added: as planned, the mix meets the aim.",
-  noWay: "No way out that was tried meets the aim.",
-  nearest: (name: string, free: string) => `The nearest is ${name}: ${free} free.`,
-  otherPick: "This report is for a way out that does not meet the aim.",
-  add: (name: string, full: string) => `Add ${name}: ${full} in a full load.`,
-  addLast: (name: string, full: string, last: string) =>
-    `Add ${name}: ${full} in a full load, ${last} in the last one.`,
-  volume: (volume: string, planned: string) => `Spray ${volume} in place of ${planned}.`,
-  waters: (parts: string) => `Fill with this water: ${parts}.`,
-  settle: "Let the iron settle before filling. The fill card says how.",
-  change: (name: string) => `Change the product: ${name}.`,
-  then: (free: string, where: string) => `Then ${free} is free ${where}.`,
-  thenLeast: (free: string, where: string) => `Then at least ${free} of each active is free ${where}.`,
-  card: "The fill card gives the order, the amounts and the jar test.",
-  sure: "How sure",
-  met: (met: string, of: string) => `The aim is met in ${met} of ${of} waters that fit this test.`,
-  notDrawn: "No ranges were worked out.",
-  spread: (input: string) => `What leaves it most unsure: ${input}.`,
-  constants: "how strongly metals bind this active in a drying drop",
-  measure: (what: string) => `To be surer, find out: ${what}.`,
-  cost: "What it costs",
-  costs: (perHa: string, perLoad: string) => `${perHa} per ha, ${perLoad} per full load.`,
-  whole: (cost: string, area: string) => `${cost} for these ${area}.`,
-  season: (cost: string) => `${cost} for the season.`,
-  free0: "Nothing beyond the plan.",
-  noCost: "Not known: a price is missing.",
-  worth: (cost: string) => `The active held as planned is worth ${cost} per ha.`,
-  cautions: "Cautions",
-  footer: (versions: string) => `${versions}. The label and local law come before anything said here.`,
-} as const;
+/** What the page is written from. */
+interface Telling {
+  readonly plan: Plan;
+  readonly job: Job;
+  /** The way out the report is for; null: the plan has none. */
+  readonly programme: Programme | null;
+  readonly language: Language;
+}
 
-const computed = (text: string): PlainLine => ({ text, evidence: "computed" });
-const said = (text: string): PlainLine => ({ text, evidence: null });
+const line = (said: Said, evidence: Evidence | null): PlainLine => ({ said, evidence });
+const own = (text: string): Said => ({ text, isEnglish: false });
+const computed = (text: string): PlainLine => line(own(text), "computed");
+const repeated = (text: string): PlainLine => line(own(text), null);
 
 /**
  * The first page of the report, in plain words.
@@ -94,26 +56,36 @@ export function plainReport(
   job: Job,
   facts: CardFacts,
   programme: Programme | null,
+  language: Language,
 ): PlainReport {
+  const { grower } = language.words;
+  const { dayText } = language.figures;
+  const telling: Telling = { plan, job, programme, language };
   const { hardstand, data } = plan.versions;
+  const water = plan.water.source;
+  const date = dayText(facts.date);
+  const { cautions } = programme?.filling ?? plan;
   const parts: readonly PlainPart[] = [
-    { key: "asked", heading: words.asked, lines: asked(plan, job) },
-    { key: "does", heading: words.does, lines: plan.actives.flatMap((active) => done(active, job)) },
-    { key: "todo", heading: words.todo, lines: toDo(plan, job, programme) },
-    { key: "sure", heading: words.sure, lines: sure(plan, programme) },
-    { key: "cost", heading: words.cost, lines: costs(plan, job, programme) },
+    { key: "asked", heading: grower.asked, lines: asked(telling) },
+    { key: "does", heading: grower.does, lines: plan.actives.flatMap((active) => done(active, telling)) },
+    { key: "todo", heading: grower.toDo, lines: toDo(telling) },
+    { key: "sure", heading: grower.sure, lines: sure(telling) },
+    { key: "cost", heading: grower.cost, lines: costs(telling) },
     {
       key: "cautions",
-      heading: words.cautions,
-      lines: (programme?.filling ?? plan).cautions.map(({ text }) => said(text)),
+      heading: grower.cautions,
+      lines: cautions.map(({ text }) => line(language.phrases.say(text), null)),
     },
   ];
   return {
-    title: facts.title ?? words.title(plan.water.source),
-    about: words.about(facts.date, plan.water.source, facts.sampled),
+    title: facts.title ?? fill(grower.title, { water }),
+    about:
+      facts.sampled === null
+        ? fill(grower.about, { date, water })
+        : fill(grower.aboutSampled, { date, water, sampled: dayText(facts.sampled) }),
     parts: parts.filter(({ lines }) => lines.length > 0),
     sure: metDots(programme),
-    footer: words.footer(`Hardstand ${hardstand}, data ${data}`),
+    footer: fill(grower.footer, { version: hardstand, data }),
   };
 }
 
@@ -122,49 +94,69 @@ function metDots(programme: Programme | null): number | null {
   return confidence === null ? null : countOutOf(confidence, PLAIN_DOTS);
 }
 
-function asked({ water }: Plan, { spray, mix, aim }: Job): PlainLine[] {
+function asked({ plan: { water }, job: { spray, mix, aim }, language }: Telling): PlainLine[] {
+  const { grower } = language.words;
+  const { figure, inHundred, measured, pHText } = language.figures;
   return [
-    said(
-      words.job(
-        measured(spray.area_ha, "ha", spray.measures),
-        measured(spray.volume_LPerHa, "L/ha", spray.measures),
-      ),
+    repeated(
+      fill(grower.job, {
+        area: measured(spray.area_ha, "ha", spray.measures),
+        volume: measured(spray.volume_LPerHa, "L/ha", spray.measures),
+      }),
     ),
-    ...mix.map((item) => said(productText(item))),
-    said(words.aim(inHundred(aim.freeShare), aim.where, inHundred(aim.confidence))),
+    ...mix.map((item) => repeated(productText(item, language))),
+    repeated(
+      fill(grower.aim, {
+        share: inHundred(aim.freeShare),
+        where: placeText(aim.where, language),
+        confidence: inHundred(aim.confidence),
+      }),
+    ),
     computed(
-      words.water(
-        figure(water.hardness_mgPerL_asCaCO3),
-        figure(water.alkalinity_mgPerL_asCaCO3),
-        pHText(water.pH),
-      ),
+      fill(grower.water, {
+        hardness: figure(water.hardness_mgPerL_asCaCO3),
+        alkalinity: figure(water.alkalinity_mgPerL_asCaCO3),
+        pH: pHText(water.pH),
+      }),
     ),
   ];
 }
 
-/** "glyphosate, 360 g/L, 2 L/ha": a product as the job has it. */
-function productText({ own, active, name, strength, rate }: MixItem): string {
-  const called = name ?? own?.name ?? active.replaceAll("-", " ");
+/** "Glyphosate, 360 g/L, 2 L/ha.": a product as the job has it. */
+function productText(
+  { own: described, active, name, strength, rate }: MixItem,
+  { figures, phrases }: Language,
+): string {
+  const called = name ?? described?.name ?? phrases.name(active.replaceAll("-", " "));
+  const { figure } = figures;
   return `${capital(called)}, ${figure(strength.value)} g/${strength.per}, ${figure(rate.value)} ${rate.per}/ha.`;
 }
 
-function done(active: ActiveVerdict, { spray }: Job): PlainLine[] {
-  const { name, inTank, onLeaf, byClock } = active;
+function done(active: ActiveVerdict, { job: { spray }, language }: Telling): PlainLine[] {
+  const { inTank, onLeaf, byClock } = active;
+  const { grower } = language.words;
+  const { inHundred, timeText } = language.figures;
+  const name = capital(language.phrases.name(active.name));
   const lines: PlainLine[] = [];
   if (inTank.free === null || onLeaf.free === null) {
     const why = inTank.why ?? onLeaf.why;
-    lines.push(computed(words.notKnown(capital(name))), ...(why === null ? [] : [computed(why)]));
+    lines.push(computed(fill(grower.freeNotKnown, { name })));
+    if (why !== null) lines.push(line(language.phrases.say(why), "computed"));
   } else {
-    lines.push(computed(words.free(capital(name), inHundred(inTank.free), inHundred(onLeaf.free))));
-    if (onLeaf.low !== null) lines.push(computed(words.range(rangeText(onLeaf.low, onLeaf.high))));
-    const holders = mainHolders(onLeaf.heldBy);
-    if (holders !== "") lines.push(computed(words.held(holders)));
+    const shares = { tank: inHundred(inTank.free), leaf: inHundred(onLeaf.free) };
+    lines.push(computed(fill(grower.free, { name, ...shares })));
+    const range = rangeText(onLeaf.low, onLeaf.high, language);
+    if (onLeaf.low !== null) lines.push(computed(fill(grower.range, { range })));
+    const holders = mainHolders(onLeaf.heldBy, language);
+    if (holders !== "") lines.push(computed(fill(grower.held, { holders })));
   }
-  if (byClock.stable) lines.push({ text: words.stable(capital(name)), evidence: byClock.evidence });
-  else if (byClock.intact !== null && spray.holdingTime_h !== null)
-    lines.push(computed(words.intact(inHundred(byClock.intact), timeText(spray.holdingTime_h))));
-  for (const rule of active.rules.filter(({ level }) => level !== "note"))
-    lines.push({ text: rule.text, evidence: rule.evidence });
+  if (byClock.stable) lines.push(line(own(fill(grower.stable, { name })), byClock.evidence));
+  else if (byClock.intact !== null && spray.holdingTime_h !== null) {
+    const kept = { share: inHundred(byClock.intact), time: timeText(spray.holdingTime_h) };
+    lines.push(computed(fill(grower.intact, kept)));
+  }
+  for (const { level, text, evidence } of active.rules)
+    if (level !== "note") lines.push(line(language.phrases.say(text), evidence));
   return lines;
 }
 
@@ -176,93 +168,116 @@ function capital(text: string): string {
 const LEAST_NAMED = 0.01;
 
 /** "calcium and magnesium": what holds most of what is held. */
-function mainHolders(heldBy: Readonly<Record<string, number>>): string {
+function mainHolders(heldBy: Readonly<Record<string, number>>, { words, phrases }: Language): string {
   const named = Object.entries(heldBy).filter(([, share]) => share >= LEAST_NAMED);
-  return named
+  const most = named
     .sort(([, a], [, b]) => b - a)
     .slice(0, 2)
-    .map(([holder]) => holder)
-    .join(" and ");
+    .map(([holder]) => phrases.name(holder));
+  return most.length === 0 ? "" : most.reduce((one, other) => fill(words.answers.and, { one, other }));
 }
 
-function toDo(plan: Plan, job: Job, programme: Programme | null): PlainLine[] {
-  if (programme === null) return [computed(words.noWay)];
+function toDo(telling: Telling): PlainLine[] {
+  const { plan, job, programme, language } = telling;
+  const { grower } = language.words;
+  const { inHundred } = language.figures;
+  const where = job.aim.where;
+  if (programme === null) return [computed(grower.noWay)];
   const lines: PlainLine[] = [];
   if (plan.chosen === null) {
-    lines.push(computed(words.noWay));
+    lines.push(computed(grower.noWay));
     const nearest = plan.programmes.find((one) => !one.blocked);
-    const free = nearest === undefined ? null : leastFree(nearest.actives, job.aim.where);
+    const free = nearest === undefined ? null : leastFree(nearest.actives, where);
     if (nearest !== undefined && free !== null)
-      lines.push(computed(words.nearest(wayText(nearest), inHundred(free))));
-  } else if (programme.meetsAim !== true) lines.push(computed(words.otherPick));
-  lines.push(...steps(programme, job));
-  const free = leastFree(programme.actives, job.aim.where);
+      lines.push(computed(fill(grower.nearest, { name: wayText(nearest, telling), free: inHundred(free) })));
+  } else if (programme.meetsAim !== true) lines.push(computed(grower.otherPick));
+  lines.push(...steps(programme, telling));
+  const free = leastFree(programme.actives, where);
   if (programme.kind !== "none" && free !== null) {
-    const then = programme.actives.length > 1 ? words.thenLeast : words.then;
-    lines.push(computed(then(inHundred(free), job.aim.where)));
+    const then = programme.actives.length > 1 ? grower.thenLeast : grower.then;
+    lines.push(computed(fill(then, { free: inHundred(free), where: placeText(where, language) })));
   }
-  return [...lines, said(words.card)];
+  return [...lines, repeated(grower.card)];
 }
 
-function wayText(programme: Programme): string {
-  return programme.parts.length === 0 ? programme.name : `${programme.name}, ${doseText(programme)}`;
+function wayText(programme: Programme, { language }: Telling): string {
+  const name = language.phrases.name(programme.name);
+  return programme.parts.length === 0 ? name : `${name}, ${doseText(programme, language)}`;
 }
 
 /** What is done differently from the plan. */
-function steps(programme: Programme, { spray }: Job): PlainLine[] {
-  const { kind, name, parts, waters, waterVolume_LPerHa, filling } = programme;
+function steps(programme: Programme, { job: { spray }, language }: Telling): PlainLine[] {
+  const { kind, parts, waters, waterVolume_LPerHa, filling } = programme;
+  const { grower } = language.words;
+  const { figure, measured } = language.figures;
   const lines = parts.map((part) => {
     const of = (load: typeof filling.loads.last): string => {
       const amount = load?.amounts.find(({ product }) => product === part.conditioner);
-      return amount === undefined ? "none" : measured(amount.amount, amount.unit, filling.loads.measures);
+      return amount === undefined
+        ? grower.none
+        : measured(amount.amount, amount.unit, filling.loads.measures);
     };
     const { full, last } = filling.loads;
-    return last === null ? words.add(part.name, of(full)) : words.addLast(part.name, of(full), of(last));
+    const added = { name: language.phrases.name(part.name), full: of(full) };
+    return last === null ? fill(grower.add, added) : fill(grower.addLast, { ...added, last: of(last) });
   });
   if (waterVolume_LPerHa !== spray.volume_LPerHa)
     lines.push(
-      words.volume(
-        measured(waterVolume_LPerHa, "L/ha", spray.measures),
-        measured(spray.volume_LPerHa, "L/ha", spray.measures),
-      ),
+      fill(grower.volume, {
+        volume: measured(waterVolume_LPerHa, "L/ha", spray.measures),
+        planned: measured(spray.volume_LPerHa, "L/ha", spray.measures),
+      }),
     );
-  if (kind === "other source" || kind === "blend")
-    lines.push(
-      words.waters(waters.map(({ water, share }) => `${figure(100 * share, 2)} in 100 ${water}`).join(", ")),
+  if (kind === "other source" || kind === "blend") {
+    const shares = waters.map(({ water, share }) =>
+      fill(grower.partOfWater, { share: figure(100 * share, 2), water }),
     );
-  if (kind === "iron settled") lines.push(words.settle);
-  if (kind === "more active" || kind === "other form") lines.push(words.change(name));
-  if (kind === "none" && programme.meetsAim === true) lines.push(words.nothing);
+    lines.push(fill(grower.waters, { parts: shares.join(", ") }));
+  }
+  if (kind === "iron settled") lines.push(grower.settle);
+  if (kind === "more active" || kind === "other form")
+    lines.push(fill(grower.change, { name: language.phrases.name(programme.name) }));
+  if (kind === "none" && programme.meetsAim === true) lines.push(grower.nothing);
   return lines.map(computed);
 }
 
-function sure({ uncertainty }: Plan, programme: Programme | null): PlainLine[] {
+function sure({ plan: { uncertainty }, programme, language }: Telling): PlainLine[] {
+  const { grower } = language.words;
   const dots = metDots(programme);
-  const lines = [computed(dots === null ? words.notDrawn : words.met(String(dots), String(PLAIN_DOTS)))];
+  const lines = [computed(dots === null ? grower.notDrawn : fill(grower.met, { met: dots, of: PLAIN_DOTS }))];
   const most = uncertainty?.spread[0];
-  if (most !== undefined) lines.push(computed(words.spread(plainInput(most.input))));
+  if (most !== undefined)
+    lines.push(computed(fill(grower.spread, { input: plainInput(most.input, language) })));
   const next = uncertainty?.measureNext[0];
-  if (next !== undefined) lines.push(computed(words.measure(next.words.replace(/\.$/, ""))));
+  if (next !== undefined) {
+    const what = language.phrases.say(next.words).text.replace(/\.$/, "");
+    lines.push(computed(fill(grower.measure, { what })));
+  }
   return lines;
 }
 
 /** An uncertain input without terms of chemistry. */
-function plainInput(input: string): string {
-  return input.startsWith("reading:") || input.startsWith("assumed:") ? inputWords(input) : words.constants;
+function plainInput(input: string, language: Language): string {
+  return input.startsWith("reading:") || input.startsWith("assumed:")
+    ? inputWords(input, language)
+    : language.words.grower.constants;
 }
 
-function costs(plan: Plan, { spray }: Job, programme: Programme | null): PlainLine[] {
+function costs({ plan, job: { spray }, programme, language }: Telling): PlainLine[] {
+  const { grower } = language.words;
+  const { costText, measured } = language.figures;
   const planned = plan.programmes.find((one) => one.kind === "none");
   const { perHa, perLoad, perSeason } = programme?.cost ?? { perHa: null, perLoad: null, perSeason: null };
   const lines: string[] = [];
-  if (perHa === null) lines.push(words.noCost);
-  else if (perHa === 0) lines.push(words.free0);
+  if (perHa === null) lines.push(grower.costNotKnown);
+  else if (perHa === 0) lines.push(grower.noCost);
   else {
-    lines.push(words.costs(costText(perHa), costText(perLoad)));
-    lines.push(words.whole(costText(perHa * spray.area_ha), measured(spray.area_ha, "ha", spray.measures)));
-    if (perSeason !== null) lines.push(words.season(costText(perSeason)));
+    lines.push(fill(grower.costs, { perHa: costText(perHa), perLoad: costText(perLoad) }));
+    const area = measured(spray.area_ha, "ha", spray.measures);
+    lines.push(fill(grower.whole, { cost: costText(perHa * spray.area_ha), area }));
+    if (perSeason !== null) lines.push(fill(grower.season, { cost: costText(perSeason) }));
   }
   const worth = planned?.heldValue.perHa ?? null;
-  if (worth !== null) lines.push(words.worth(costText(worth)));
+  if (worth !== null) lines.push(fill(grower.worth, { cost: costText(worth) }));
   return lines.map(computed);
 }

@@ -3,10 +3,11 @@ import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { inProject } from "../../scripts/project.mjs";
 import { builtInTrade, planJob, readJob } from "../../src/agronomy/index.ts";
-import type { Plan } from "../../src/agronomy/index.ts";
+import type { Plan, TitledJob } from "../../src/agronomy/index.ts";
 import { builtInThermo } from "../../src/chem/index.ts";
 import { fillCard } from "../../src/report/index.ts";
 import type { FillCard } from "../../src/report/index.ts";
+import { plainReport } from "../../src/report/report-plain.ts";
 import { loadLanguage } from "../../src/words/index.ts";
 import type { Language } from "../../src/words/index.ts";
 
@@ -21,6 +22,9 @@ function textsOfData(): readonly string[] {
   return [
     ...records.flatMap((one) => [one.name, ...one.cautions.map(({ text }) => text)]),
     ...[...trade.actives, ...trade.conditioners].flatMap((one) => one.forms.map(({ name }) => name)),
+    ...trade.conditioners.flatMap(({ environment }) => (environment === null ? [] : [environment.text])),
+    ...Object.values(trade.formulations.groupNames),
+    ...trade.formulations.order.map(({ why }) => why),
     ...trade.formulations.order.map(({ say }) => say.replace("{label}", "glyphosate SL")),
     ...trade.cautions
       .filter(({ scope }) => ["always", "conditioner"].includes(scope))
@@ -28,16 +32,22 @@ function textsOfData(): readonly string[] {
   ];
 }
 
-function planOf(name: string): Plan {
+function planned(name: string): { readonly job: TitledJob; readonly plan: Plan } {
   const document: unknown = parse(readFileSync(inProject("examples", "jobs", name), "utf8"));
   const job = readJob(document, { trade });
   if (!job.ok) throw new Error(`${name} cannot be read`);
   const plan = planJob(job.value, { thermo: builtInThermo(), trade });
   if (!plan.ok) throw new Error(`${name} cannot be planned`);
-  return plan.value;
+  return { job: job.value, plan: plan.value };
 }
 
-const plans = jobs.map(planOf);
+const plans = jobs.map(planned);
+
+/** What is said in English alone: published rules and notes on the chemistry. */
+const NOTES = new Set([
+  ...trade.actives.flatMap(({ bindingNote }) => (bindingNote === null ? [] : [bindingNote])),
+  ...trade.rules.map(({ text }) => text),
+]);
 
 /** Texts of a card that stayed English. */
 function englishOf(card: FillCard): readonly string[] {
@@ -53,13 +63,39 @@ describe.each(languages.map((language): [string, Language] => [language.tag, lan
     });
 
     test("leaves nothing but published rules in English on the cards of the examples", () => {
-      const left = plans.flatMap((plan) =>
+      const left = plans.flatMap(({ plan }) =>
         plan.programmes.flatMap(({ id }) => {
           const facts = { date: "2026-03-02", title: null, sampled: "2026-03-01", programme: id };
           return englishOf(fillCard(plan, facts, language));
         }),
       );
       expect([...new Set(left)]).toEqual([]);
+    });
+
+    test("leaves nothing but them in English on the first page of the reports", () => {
+      const left = plans.flatMap(({ job, plan }) =>
+        plan.programmes.flatMap((programme) => {
+          const facts = { date: "2026-03-02", title: null, sampled: "2026-03-01" };
+          const { parts } = plainReport(plan, job, facts, programme, language);
+          return parts.flatMap(({ lines }) => lines.map(({ said }) => said));
+        }),
+      );
+      expect(left.length).toBeGreaterThan(100);
+      const english = left.filter(({ isEnglish }) => isEnglish).map(({ text }) => text);
+      expect([...new Set(english)].filter((text) => !NOTES.has(text))).toEqual([]);
+    });
+
+    test("says in its own words what was assumed and remarked in the examples", () => {
+      const said = plans.flatMap(({ plan }) => [
+        ...plan.water.assumptions.map(({ why }) => why),
+        ...plan.programmes.flatMap(({ remarks }) =>
+          remarks.filter(({ code }) => !code.endsWith("-note")).map(({ text }) => text),
+        ),
+        ...plan.order.map(({ why }) => why),
+        ...plan.sprayer.map(({ text }) => text),
+      ]);
+      expect(said.length).toBeGreaterThan(50);
+      expect([...new Set(said)].filter((text) => !language.phrases.has(text))).toEqual([]);
     });
   },
 );

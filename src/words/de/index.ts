@@ -4,6 +4,7 @@ import { CARD } from "./card.ts";
 import { CERTAINTY } from "./certainty.ts";
 import { EVIDENCE } from "./evidence.ts";
 import { FIGURES } from "./figures.ts";
+import { GROWER } from "./grower.ts";
 import { ISSUES } from "./issues.ts";
 import { PLAN } from "./plan.ts";
 import { ACTIVES } from "./actives.ts";
@@ -31,6 +32,7 @@ export const GERMAN: LanguagePack = {
     certainty: CERTAINTY,
     evidence: EVIDENCE,
     figures: FIGURES,
+    grower: GROWER,
     issues: ISSUES,
     plan: PLAN,
   },

@@ -158,4 +158,51 @@ export const REMARKS: Phrases = {
   "Exclude the other causes first.": "Zuerst die anderen Ursachen ausschließen.",
   "A conditioner went in after the products. The range runs from its full work to none at all.":
     "Ein Wasserkonditionierer kam nach den Mitteln. Die Spanne reicht von voller Wirkung bis zu keiner.",
+  "Sources differ: a third (South Dakota), a quarter to three quarters (Manitoba), half to three quarters (Oklahoma).":
+    "Quellen weichen ab: ein Drittel (South Dakota), ein bis drei Viertel (Manitoba), die Hälfte bis drei Viertel (Oklahoma).",
+  "The label decides.": "Das Etikett entscheidet.",
+  "a turf guide": "ein Rasenratgeber",
+  "water-soluble bags": "wasserlösliche Beutel",
+  conditioners: "Wasserkonditionierer",
+  "compatibility agents": "Mischhilfen",
+  defoamers: "Entschäumer",
+  "dry products that dissolve": "trockene Mittel, die sich lösen",
+  "dry products that disperse": "trockene Mittel, die dispergieren",
+  suspensions: "Suspensionen",
+  capsules: "Kapseln",
+  "emulsions in water": "Emulsionen in Wasser",
+  "oil dispersions": "Öldispersionen",
+  "emulsifiable concentrates": "Emulsionskonzentrate",
+  solutions: "Lösungen",
+  surfactants: "Netzmittel",
+  oils: "Öle",
+  "liquid fertilisers": "Flüssigdünger",
+  micronutrients: "Mikronährstoffe",
+  "drift agents": "Abdriftmittel",
+  "Adds a little nitrogen.": "Bringt etwas Stickstoff.",
+  "Adds a little nitrogen and chloride.": "Bringt etwas Stickstoff und Chlorid.",
+  "Ammonium harms fish, most of all in alkaline water.":
+    "Ammonium schadet Fischen, vor allem in alkalischem Wasser.",
+  "Readily biodegradable.": "Leicht biologisch abbaubar.",
+  "Readily biodegradable by producers' statements.": "Laut Herstellern leicht biologisch abbaubar.",
+  "Readily biodegradable as the S,S form.": "Als S,S-Form leicht biologisch abbaubar.",
+  "Hardly biodegradable, least of all with iron or copper.":
+    "Kaum biologisch abbaubar, am wenigsten mit Eisen oder Kupfer.",
+  "Carries metals along while it lasts.": "Nimmt Metalle mit, solange es besteht.",
+  "Phosphonates break down slowly, bind to sediment and end as phosphate.":
+    "Phosphonate zerfallen langsam, binden an Sediment und enden als Phosphat.",
+  "Adds phosphorus: feeds algae where wash-down reaches water.":
+    "Bringt Phosphor: nährt Algen, wo Spülwasser in Gewässer gelangt.",
+  "Sulfate and urea last little.": "Sulfat und Harnstoff bleiben nicht lange.",
+  "A spill of the concentrate harms fish by its acid.":
+    "Verschüttetes Konzentrat schadet Fischen durch Säure.",
+  "Biodegradable once microbes are used to it.": "Biologisch abbaubar, sobald Mikroben sich angepasst haben.",
+  "Poorly biodegradable and a strong carrier of metals.":
+    "Schlecht biologisch abbaubar und nimmt Metalle stark mit.",
+  "Leaves sulfate.": "Hinterlässt Sulfat.",
+  "Harmless salts.": "Harmlose Salze.",
+  "Not readily biodegradable.": "Nicht leicht biologisch abbaubar.",
+  "Not readily biodegradable; little phosphorus.": "Nicht leicht biologisch abbaubar; wenig Phosphor.",
+  "Not biodegradable; binds to sludge and sediment.":
+    "Nicht biologisch abbaubar; bindet an Schlamm und Sediment.",
 };

@@ -189,7 +189,7 @@ export const ISSUES_JOB: Phrases = {
   "Is it ha, summed over the passes of a season?": "¿Son ha, sumadas las pasadas de la temporada?",
   "Is it what stays in the machine when it runs dry, in L?":
     "¿Es lo que queda en la máquina al vaciarse, en L?",
-  "Is it what the hopper holds, in L?": "¿Es lo que cabe en la tolva, en L?",
+  "Is it what the hopper holds, in L?": "¿Es lo que cabe en el incorporador, en L?",
   "Is it calcium on the leaf surface, in mg/m2 of leaf?": "¿Es calcio sobre la hoja, en mg/m2 de hoja?",
   "Is it the share of the leaf that the spray covers?": "¿Es la parte de hoja que cubre el caldo?",
   "Is it L/min of all nozzles together?": "¿Son L/min de todas las boquillas?",

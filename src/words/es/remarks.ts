@@ -6,7 +6,7 @@ export const REMARKS: Phrases = {
     "No se ioniza en el tanque ({form}): los metales no tienen qué retener.",
   "No published binding constants: not known.": "Sin constantes publicadas: no se conoce.",
   "{active}: {share} in 100 free on the leaf rest on borrowed activity; by complexes alone {other}. Try it first.":
-    "{active}: {share} de 100 libres en la hoja se apoyan en actividad prestada; solo por complejos {other}. Pruébelo antes.",
+    "{active}: {share} de cada 100 libres en la hoja se apoyan en actividad prestada; solo por complejos {other}. Pruébelo antes.",
   "Sources say: {what}.": "Según las fuentes: {what}.",
   "No hydrolysis data near pH {pH}.": "Sin datos de hidrólisis cerca de pH {pH}.",
   "For dissolved active; suspended or emulsified active breaks down more slowly.":
@@ -16,7 +16,7 @@ export const REMARKS: Phrases = {
   "Iron(II) in air at the tank's pH {pH}: half is iron(III) after {time}. Taken to stay as tested.":
     "Hierro(II) al aire, pH del tanque {pH}: mitad hierro(III) tras {time}. Se supone que queda como se analizó.",
   "Iron(II) in air at the tank's pH {pH}: half is iron(III) after {time}; {share} in 100 when the last is sprayed.":
-    "Hierro(II) al aire, pH del tanque {pH}: mitad hierro(III) tras {time}; {share} de 100 al final.",
+    "Hierro(II) al aire, pH del tanque {pH}: mitad hierro(III) tras {time}; {share} de cada 100 al final.",
   "Taken to stay as tested.": "Se supone que queda como se analizó.",
   "under 1": "menos de 1",
   "{count} days": "{count} días",
@@ -46,7 +46,7 @@ export const REMARKS: Phrases = {
   "Water and movement before any product.": "Agua y movimiento antes de todo producto.",
   "Its formulation is used dry, undiluted or in oil.": "Su formulación se usa seca, sin diluir o en aceite.",
   "Its formulation has no place in the default order. Ask the label, then jar test.":
-    "Su formulación no tiene sitio en el orden usual. Lea la etiqueta, luego prueba de frasco.",
+    "Su formulación no tiene sitio en el orden usual. Lea la etiqueta, luego prueba del frasco.",
   "Salt on a bag that is not dissolved leaves a gel that plugs screens.":
     "Sal sobre una bolsa sin disolver deja un gel que tapa filtros.",
   "Added late or half dissolved it has to win back what is already held.":
@@ -82,13 +82,13 @@ export const REMARKS: Phrases = {
   "Shown at the label's least dose.": "Mostrado a la dosis mínima de la etiqueta.",
   "No usual dose is known: shown at the highest dose searched.":
     "Sin dosis usual conocida: mostrado a la mayor dosis buscada.",
-  "The aim is met with nothing added.": "El objetivo se cumple sin añadir nada.",
+  "The aim is met with nothing added.": "El objetivo se alcanza sin añadir nada.",
   "What metals hold of the actives here is not known, so no dose was computed.":
     "No se sabe qué retienen aquí los metales; no se calculó dosis.",
   "No dose up to {dose} g/L meets the aim; this is the best one tried.":
-    "Ninguna dosis hasta {dose} g/L cumple el objetivo; esta es la mejor probada.",
+    "Ninguna dosis hasta {dose} g/L alcanza el objetivo; esta es la mejor probada.",
   "No dose up to {dose} g/L meets the aim in {count} of 100 draws; this is the best one tried.":
-    "Ninguna dosis hasta {dose} g/L cumple el objetivo en {count} de 100 sorteos; esta es la mejor probada.",
+    "Ninguna dosis hasta {dose} g/L alcanza el objetivo en {count} de cada 100 sorteos; esta es la mejor probada.",
   "{volume} L at {rate} L/min are sprayed in {time} h.": "{volume} L a {rate} L/min se aplican en {time} h.",
   "It is taken as the holding time; add filling, turning and travel.":
     "Se toma como tiempo en el tanque; sume llenado, giros y trayecto.",
@@ -100,10 +100,10 @@ export const REMARKS: Phrases = {
   "Rinsed with {volume} L in three parts, one part in {count} of the spray is left.":
     "Enjuagado con {volume} L en tres partes, queda una parte en {count} del caldo.",
   "{label}: {amount} {unit} go through a hopper of {hopper} L in {count} portions.":
-    "{label}: {amount} {unit} pasan por una tolva de {hopper} L en {count} partes.",
+    "{label}: {amount} {unit} pasan por un incorporador de {hopper} L en {count} partes.",
   "Rinse each in before the next.": "Enjuague cada una antes de la siguiente.",
   "The aim is met in free active per hectare, against the planned rate; a share of it is still held.":
-    "El objetivo se cumple en materia libre por hectárea, según la dosis planeada; una parte sigue retenida.",
+    "El objetivo se alcanza en materia libre por hectárea, según la dosis planeada; una parte sigue retenida.",
   "Even the label's {rate} {unit} leaves less free than the aim asks of the planned rate.":
     "Incluso {rate} {unit} de la etiqueta dejan menos libre de lo que pide el objetivo.",
   "The highest rate is the label's for this crop, stage and season: check all three.":
@@ -123,7 +123,7 @@ export const REMARKS: Phrases = {
   "Iron(II) needs about {time} of air at pH {pH}, then time to sink.":
     "El hierro(II) pide unas {time} de aire a pH {pH}, y luego tiempo para bajar.",
   "Two conditioners: add one, let it dissolve, then the other. Jar test first, and not on one label alone.":
-    "Dos acondicionadores: añada uno, deje disolver, luego el otro. Antes prueba de frasco, y lea ambas etiquetas.",
+    "Dos acondicionadores: añada uno, deje disolver, luego el otro. Antes prueba del frasco, y lea ambas etiquetas.",
   "Blend by meter or by marks, and test the blend: hardness shows whether the shares are right.":
     "Mezcle con contador o marcas y analice la mezcla: la dureza dice si las partes son correctas.",
   "Hardness {hardness} and alkalinity {alkalinity} mg/L as CaCO3, pH {pH}.":
@@ -155,4 +155,49 @@ export const REMARKS: Phrases = {
   "Exclude the other causes first.": "Descarte antes las otras causas.",
   "A conditioner went in after the products. The range runs from its full work to none at all.":
     "Un acondicionador entró tras los productos. El margen va de su efecto pleno a ninguno.",
+  "Sources differ: a third (South Dakota), a quarter to three quarters (Manitoba), half to three quarters (Oklahoma).":
+    "Las fuentes difieren: 1/3 (Dakota del Sur), 1/4 a 3/4 (Manitoba), 1/2 a 3/4 (Oklahoma).",
+  "The label decides.": "La etiqueta decide.",
+  "a turf guide": "una guía de césped",
+  "water-soluble bags": "bolsas hidrosolubles",
+  conditioners: "acondicionadores",
+  "compatibility agents": "agentes de compatibilidad",
+  defoamers: "antiespumantes",
+  "dry products that dissolve": "productos secos solubles",
+  "dry products that disperse": "productos secos dispersables",
+  suspensions: "suspensiones",
+  capsules: "cápsulas",
+  "emulsions in water": "emulsiones en agua",
+  "oil dispersions": "dispersiones en aceite",
+  "emulsifiable concentrates": "concentrados emulsionables",
+  solutions: "soluciones",
+  surfactants: "tensioactivos",
+  oils: "aceites",
+  "liquid fertilisers": "abonos líquidos",
+  micronutrients: "micronutrientes",
+  "drift agents": "antideriva",
+  "Adds a little nitrogen.": "Aporta algo de nitrógeno.",
+  "Adds a little nitrogen and chloride.": "Aporta algo de nitrógeno y cloruro.",
+  "Ammonium harms fish, most of all in alkaline water.":
+    "El amonio daña a los peces, sobre todo en agua alcalina.",
+  "Readily biodegradable.": "Fácilmente biodegradable.",
+  "Readily biodegradable by producers' statements.": "Fácilmente biodegradable según los productores.",
+  "Readily biodegradable as the S,S form.": "Fácilmente biodegradable en la forma S,S.",
+  "Hardly biodegradable, least of all with iron or copper.":
+    "Apenas biodegradable, menos aún con hierro o cobre.",
+  "Carries metals along while it lasts.": "Arrastra metales mientras dura.",
+  "Phosphonates break down slowly, bind to sediment and end as phosphate.":
+    "Los fosfonatos se degradan despacio, se unen al sedimento y acaban en fosfato.",
+  "Adds phosphorus: feeds algae where wash-down reaches water.":
+    "Aporta fósforo: nutre algas si el lavado llega al agua.",
+  "Sulfate and urea last little.": "Sulfato y urea duran poco.",
+  "A spill of the concentrate harms fish by its acid.":
+    "Un derrame del concentrado daña a los peces por su ácido.",
+  "Biodegradable once microbes are used to it.": "Biodegradable cuando los microbios se adaptan.",
+  "Poorly biodegradable and a strong carrier of metals.": "Poco biodegradable y gran arrastrador de metales.",
+  "Leaves sulfate.": "Deja sulfato.",
+  "Harmless salts.": "Sales inocuas.",
+  "Not readily biodegradable.": "No es fácilmente biodegradable.",
+  "Not readily biodegradable; little phosphorus.": "No es fácilmente biodegradable; poco fósforo.",
+  "Not biodegradable; binds to sludge and sediment.": "No biodegradable; se une a lodos y sedimentos.",
 };

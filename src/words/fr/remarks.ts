@@ -46,7 +46,7 @@ export const REMARKS: Phrases = {
   "Its formulation is used dry, undiluted or in oil.":
     "Sa formulation s'emploie sèche, pure ou dans l'huile.",
   "Its formulation has no place in the default order. Ask the label, then jar test.":
-    "Sa formulation n'a pas de place dans l'ordre usuel. Lire l'étiquette, puis test en bocal.",
+    "Sa formulation n'a pas de place dans l'ordre usuel. Lire l'étiquette, puis essai au bocal.",
   "Salt on a bag that is not dissolved leaves a gel that plugs screens.":
     "Du sel sur un sachet non dissous laisse un gel qui bouche les filtres.",
   "Added late or half dissolved it has to win back what is already held.":
@@ -82,13 +82,13 @@ export const REMARKS: Phrases = {
   "Shown at the label's least dose.": "Montré à la dose minimale de l'étiquette.",
   "No usual dose is known: shown at the highest dose searched.":
     "Pas de dose usuelle connue : montré à la plus haute dose cherchée.",
-  "The aim is met with nothing added.": "Le but est atteint sans ajout.",
+  "The aim is met with nothing added.": "L'objectif est atteint sans ajout.",
   "What metals hold of the actives here is not known, so no dose was computed.":
     "Ce que les métaux lient ici n'est pas connu ; aucune dose n'est calculée.",
   "No dose up to {dose} g/L meets the aim; this is the best one tried.":
-    "Aucune dose jusqu'à {dose} g/L n'atteint le but ; voici la meilleure essayée.",
+    "Aucune dose jusqu'à {dose} g/L n'atteint l'objectif ; voici la meilleure essayée.",
   "No dose up to {dose} g/L meets the aim in {count} of 100 draws; this is the best one tried.":
-    "Aucune dose jusqu'à {dose} g/L n'atteint le but dans {count} tirages sur 100 ; voici la meilleure essayée.",
+    "Aucune dose jusqu'à {dose} g/L n'atteint l'objectif dans {count} tirages sur 100 ; voici la meilleure essayée.",
   "{volume} L at {rate} L/min are sprayed in {time} h.":
     "{volume} L à {rate} L/min sont pulvérisés en {time} h.",
   "It is taken as the holding time; add filling, turning and travel.":
@@ -104,9 +104,9 @@ export const REMARKS: Phrases = {
     "{label} : {amount} {unit} passent par un incorporateur de {hopper} L en {count} fois.",
   "Rinse each in before the next.": "Rincer chacune avant la suivante.",
   "The aim is met in free active per hectare, against the planned rate; a share of it is still held.":
-    "Le but est atteint en substance libre par hectare, selon la dose prévue ; une part reste liée.",
+    "L'objectif est atteint en substance libre par hectare, selon la dose prévue ; une part reste liée.",
   "Even the label's {rate} {unit} leaves less free than the aim asks of the planned rate.":
-    "Même {rate} {unit} de l'étiquette laissent moins de libre que le but sur la dose prévue.",
+    "Même {rate} {unit} de l'étiquette laissent moins de libre que l'objectif sur la dose prévue.",
   "The highest rate is the label's for this crop, stage and season: check all three.":
     "La dose maximale vaut pour cette culture, ce stade et cette saison : vérifier les trois.",
   "Counted at the same acid equivalent, {rate} g/ha.": "Compté au même équivalent acide, {rate} g/ha.",
@@ -123,7 +123,7 @@ export const REMARKS: Phrases = {
   "Iron(II) needs about {time} of air at pH {pH}, then time to sink.":
     "Le fer(II) veut environ {time} d'air à pH {pH}, puis du temps pour déposer.",
   "Two conditioners: add one, let it dissolve, then the other. Jar test first, and not on one label alone.":
-    "Deux correcteurs : ajouter l'un, laisser dissoudre, puis l'autre. Test en bocal d'abord, et lire les deux étiquettes.",
+    "Deux correcteurs : ajouter l'un, laisser dissoudre, puis l'autre. Essai au bocal d'abord, et lire les deux étiquettes.",
   "Blend by meter or by marks, and test the blend: hardness shows whether the shares are right.":
     "Mélanger au compteur ou aux repères, puis analyser : la dureté dit si les parts sont justes.",
   "Hardness {hardness} and alkalinity {alkalinity} mg/L as CaCO3, pH {pH}.":
@@ -156,4 +156,49 @@ export const REMARKS: Phrases = {
   "Exclude the other causes first.": "Exclure d'abord les autres causes.",
   "A conditioner went in after the products. The range runs from its full work to none at all.":
     "Un correcteur est venu après les produits. La plage va de son plein effet à aucun.",
+  "Sources differ: a third (South Dakota), a quarter to three quarters (Manitoba), half to three quarters (Oklahoma).":
+    "Les sources diffèrent : un tiers (Dakota du Sud), un à trois quarts (Manitoba), la moitié aux trois quarts (Oklahoma).",
+  "The label decides.": "L'étiquette décide.",
+  "a turf guide": "un guide de gazon",
+  "water-soluble bags": "sachets hydrosolubles",
+  conditioners: "correcteurs d'eau",
+  "compatibility agents": "agents de compatibilité",
+  defoamers: "antimousses",
+  "dry products that dissolve": "produits secs solubles",
+  "dry products that disperse": "produits secs dispersables",
+  suspensions: "suspensions",
+  capsules: "capsules",
+  "emulsions in water": "émulsions dans l'eau",
+  "oil dispersions": "dispersions huileuses",
+  "emulsifiable concentrates": "concentrés émulsionnables",
+  solutions: "solutions",
+  surfactants: "tensioactifs",
+  oils: "huiles",
+  "liquid fertilisers": "engrais liquides",
+  micronutrients: "oligo-éléments",
+  "drift agents": "agents anti-dérive",
+  "Adds a little nitrogen.": "Apporte un peu d'azote.",
+  "Adds a little nitrogen and chloride.": "Apporte un peu d'azote et de chlorure.",
+  "Ammonium harms fish, most of all in alkaline water.":
+    "L'ammonium nuit aux poissons, surtout en eau alcaline.",
+  "Readily biodegradable.": "Facilement biodégradable.",
+  "Readily biodegradable by producers' statements.": "Facilement biodégradable selon les producteurs.",
+  "Readily biodegradable as the S,S form.": "Facilement biodégradable sous forme S,S.",
+  "Hardly biodegradable, least of all with iron or copper.": "Peu biodégradable, surtout avec fer ou cuivre.",
+  "Carries metals along while it lasts.": "Entraîne des métaux tant qu'il dure.",
+  "Phosphonates break down slowly, bind to sediment and end as phosphate.":
+    "Les phosphonates se dégradent lentement, se fixent au sédiment et finissent en phosphate.",
+  "Adds phosphorus: feeds algae where wash-down reaches water.":
+    "Apporte du phosphore : nourrit les algues si l'eau de rinçage atteint un cours d'eau.",
+  "Sulfate and urea last little.": "Sulfate et urée durent peu.",
+  "A spill of the concentrate harms fish by its acid.":
+    "Un déversement du concentré nuit aux poissons par son acide.",
+  "Biodegradable once microbes are used to it.": "Biodégradable une fois les microbes adaptés.",
+  "Poorly biodegradable and a strong carrier of metals.":
+    "Peu biodégradable et entraîne fortement les métaux.",
+  "Leaves sulfate.": "Laisse du sulfate.",
+  "Harmless salts.": "Sels inoffensifs.",
+  "Not readily biodegradable.": "Pas facilement biodégradable.",
+  "Not readily biodegradable; little phosphorus.": "Pas facilement biodégradable ; peu de phosphore.",
+  "Not biodegradable; binds to sludge and sediment.": "Non biodégradable ; se fixe aux boues et sédiments.",
 };
