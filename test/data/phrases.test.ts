@@ -2,7 +2,15 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { inProject } from "../../scripts/project.mjs";
-import { builtInTrade, planJob, readJob } from "../../src/agronomy/index.ts";
+import {
+  builtInTrade,
+  FEEDS,
+  OTHER_PARTNERS,
+  planJob,
+  readJob,
+  SPRAYER_METALS,
+  WATER_TREATMENTS,
+} from "../../src/agronomy/index.ts";
 import type { Plan, TitledJob } from "../../src/agronomy/index.ts";
 import { builtInThermo } from "../../src/chem/index.ts";
 import { fillCard } from "../../src/report/index.ts";
@@ -24,6 +32,8 @@ function textsOfData(): readonly string[] {
     ...[...trade.actives, ...trade.conditioners].flatMap((one) => one.forms.map(({ name }) => name)),
     ...trade.conditioners.flatMap(({ environment }) => (environment === null ? [] : [environment.text])),
     ...Object.values(trade.formulations.groupNames),
+    ...trade.affinityClasses.map(({ name }) => name),
+    ...[...FEEDS, ...OTHER_PARTNERS, ...WATER_TREATMENTS, ...SPRAYER_METALS],
     ...trade.formulations.order.map(({ why }) => why),
     ...trade.formulations.order.map(({ say }) => say.replace("{label}", "glyphosate SL")),
     ...trade.cautions

@@ -1,6 +1,7 @@
 import type { ReactElement } from "react";
 import { choiceOf } from "../engine/messages.ts";
 import type { ChemistryRow } from "../job/draft-conditioners.ts";
+import { useLanguage, useSay } from "../language/language-context.ts";
 import { withChemistry, withoutConditioner } from "./conditioner-rows.ts";
 import { DoseFields } from "./dose-fields.tsx";
 import { SelectField } from "./fields.tsx";
@@ -21,7 +22,12 @@ export function ChemistryFields({ row, index }: { row: ChemistryRow; index: numb
   const { catalogue, dispatch, issues } = useForm();
   const path = `conditioners[${String(index)}]`;
   const record = choiceOf(catalogue?.conditioners ?? [], row.chemistry);
-  const title = record?.name ?? (row.chemistry === "" ? `Conditioner ${String(index + 1)}` : row.chemistry);
+  const { phrases } = useLanguage();
+  const say = useSay();
+  const title =
+    row.chemistry === ""
+      ? say("Conditioner {number}", { number: index + 1 })
+      : phrases.name(record?.name ?? row.chemistry);
   const edit = (change: Partial<ChemistryRow>): void => {
     dispatch({ type: "edit", change: (d) => withChemistry(d, row.key, (r) => ({ ...r, ...change })) });
   };

@@ -2,6 +2,7 @@ import { memo } from "react";
 import type { ReactElement } from "react";
 import type { Draft } from "../job/draft.ts";
 import { blankConditioner, blankOwnProduct } from "../job/draft-conditioners.ts";
+import { useSay } from "../language/language-context.ts";
 import { ChemistryFields } from "./chemistry-fields.tsx";
 import { fieldId, useDraft, useForm } from "./form-context.ts";
 import { IssueList } from "./messages.tsx";
@@ -28,6 +29,7 @@ type Listed = Pick<Draft, "listsConditioners" | "conditioners">;
 
 const Conditioners = memo(function Conditioners(listed: Listed): ReactElement {
   const { dispatch, issues } = useForm();
+  const say = useSay();
   const choose = (listsConditioners: boolean): void => {
     dispatch({
       type: "edit",
@@ -43,7 +45,7 @@ const Conditioners = memo(function Conditioners(listed: Listed): ReactElement {
   return (
     <Section id="section-conditioners" title="Conditioners" lead="What you can get, and what it costs.">
       <fieldset className="choice">
-        <legend className="visually-hidden">Which conditioners to try</legend>
+        <legend className="visually-hidden">{say("Which conditioners to try")}</legend>
         <label>
           <input
             type="radio"
@@ -53,7 +55,7 @@ const Conditioners = memo(function Conditioners(listed: Listed): ReactElement {
               choose(false);
             }}
           />
-          Try every common one
+          {say("Try every common one")}
         </label>
         <label>
           <input
@@ -64,7 +66,7 @@ const Conditioners = memo(function Conditioners(listed: Listed): ReactElement {
               choose(true);
             }}
           />
-          Only these
+          {say("Only these")}
         </label>
       </fieldset>
       <IssueList issues={general} />

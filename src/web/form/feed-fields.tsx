@@ -1,6 +1,7 @@
 import type { ReactElement } from "react";
 import { choiceOf } from "../engine/messages.ts";
 import type { FeedRow } from "../job/draft-mix.ts";
+import { useLanguage, useSay } from "../language/language-context.ts";
 import { SelectField, TextField } from "./fields.tsx";
 import { fieldId, useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
@@ -11,7 +12,6 @@ import { RemoveButton } from "./row-buttons.tsx";
 import { UNITS } from "./units.ts";
 
 const words = {
-  feed: (number: number): string => `Leaf feed ${String(number)}`,
   label: "Leaf feed",
   form: "Sold as",
   usual: "usual form",
@@ -27,7 +27,12 @@ export function FeedFields({ row, index }: { row: FeedRow; index: number }): Rea
   const { catalogue, dispatch, issues } = useForm();
   const path = `mix[${String(index)}]`;
   const record = choiceOf(catalogue?.feeds ?? [], row.feed);
-  const title = record?.name ?? (row.feed === "" ? words.feed(index + 1) : row.feed);
+  const { phrases } = useLanguage();
+  const say = useSay();
+  const title =
+    row.feed === ""
+      ? say("Leaf feed {number}", { number: index + 1 })
+      : phrases.name(record?.name ?? row.feed);
   const edit = (change: Partial<FeedRow>): void => {
     dispatch({ type: "edit", change: (d) => withFeed(d, row.key, (r) => ({ ...r, ...change })) });
   };

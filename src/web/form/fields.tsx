@@ -162,7 +162,7 @@ export function SelectField(props: SelectFieldProps): ReactElement {
       </select>
       {props.hint !== undefined && (
         <p id={`${id}-about`} className="about">
-          {props.hint}
+          {say(props.hint)}
         </p>
       )}
       <Messages id={`${id}-messages`} issues={own} typing={false} />

@@ -1,13 +1,13 @@
 import type { ReactElement } from "react";
 import type { Draft } from "../job/draft.ts";
 import type { Rest } from "../job/typed.ts";
+import { useSay } from "../language/language-context.ts";
+import type { Say } from "../language/language-context.ts";
 import { useForm } from "./form-context.ts";
 
 const words = {
   title: "Kept as the file has it",
   about: "There is no box for this here.",
-  remove: (key: string): string => `Remove ${key}`,
-  removed: (key: string): string => `${key} removed`,
 };
 
 interface LeftOverProps {
@@ -19,18 +19,19 @@ interface LeftOverProps {
 /** What a file says here that the form has no box for: shown as written, and removable. */
 export function LeftOver({ rest, onChange }: LeftOverProps): ReactElement | null {
   const { dispatch } = useForm();
+  const say = useSay();
   const entries = Object.entries(rest);
   if (entries.length === 0) return null;
   return (
     <div className="left-over">
       <p>
-        <strong>{words.title}.</strong> <span className="about">{words.about}</span>
+        <strong>{say(words.title)}.</strong> <span className="about">{say(words.about)}</span>
       </p>
       <dl className="facts">
         {entries.map(([key, value]) => (
           <div key={key}>
             <dt>{key}</dt>
-            <dd>{inWords(value)}</dd>
+            <dd>{inWords(value, say)}</dd>
           </div>
         ))}
       </dl>
@@ -41,10 +42,14 @@ export function LeftOver({ rest, onChange }: LeftOverProps): ReactElement | null
           className="quiet"
           onClick={() => {
             const { [key]: _gone, ...left } = rest;
-            dispatch({ type: "step", what: words.removed(key), change: (d) => onChange(d, left) });
+            dispatch({
+              type: "step",
+              what: say("{what} removed", { what: key }),
+              change: (d) => onChange(d, left),
+            });
           }}
         >
-          {words.remove(key)}
+          {say("Remove {what}", { what: key })}
         </button>
       ))}
     </div>
@@ -52,9 +57,10 @@ export function LeftOver({ rest, onChange }: LeftOverProps): ReactElement | null
 }
 
 /** A value of the document in one line. */
-function inWords(value: unknown): string {
-  if (Array.isArray(value)) return value.map(inWords).join("; ");
-  if (typeof value === "object" && value !== null) return Object.values(value).map(inWords).join(" ");
-  if (value === true) return "yes";
-  return value === false ? "no" : String(value as string | number);
+function inWords(value: unknown, say: Say): string {
+  const inside = (one: unknown): string => inWords(one, say);
+  if (Array.isArray(value)) return value.map(inside).join("; ");
+  if (typeof value === "object" && value !== null) return Object.values(value).map(inside).join(" ");
+  if (value === true) return say("yes");
+  return value === false ? say("no") : String(value as string | number);
 }

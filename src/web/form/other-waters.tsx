@@ -2,6 +2,7 @@ import { memo, useCallback } from "react";
 import type { ReactElement } from "react";
 import { blankOtherWater } from "../job/draft.ts";
 import type { Draft, OtherWaterRow, ReadingRow } from "../job/draft.ts";
+import { useSay } from "../language/language-context.ts";
 import { fieldId, useDraft, useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
 import { IssueList } from "./messages.tsx";
@@ -15,10 +16,8 @@ import { WaterSource } from "./water-source.tsx";
 const words = {
   more: "Other waters you could use",
   about: "Alone, or blended with the water above.",
-  water: (number: number): string => `Other water ${String(number)}`,
   price: "Price with carting",
   priceHint: "Blank: cost not known. Nothing to pay: 0.",
-  readings: (name: string): string => `Readings of ${name}`,
   add: "Add another water",
 };
 
@@ -30,9 +29,10 @@ export function OtherWaters(): ReactElement {
 }
 
 const OtherRows = memo(function OtherRows({ otherWaters }: Pick<Draft, "otherWaters">): ReactElement {
+  const say = useSay();
   return (
     <More title={words.more} said={otherWaters.length} paths={[PATH]}>
-      <p className="about">{words.about}</p>
+      <p className="about">{say(words.about)}</p>
       {otherWaters.map((row, index) => (
         <OtherWater key={row.key} row={row} index={index} />
       ))}
@@ -53,7 +53,8 @@ interface OtherWaterProps {
 const OtherWater = memo(function OtherWater({ row, index }: OtherWaterProps): ReactElement {
   const { dispatch, issues } = useForm();
   const path = `${PATH}[${String(index)}]`;
-  const title = row.source === "" ? words.water(index + 1) : row.source;
+  const say = useSay();
+  const title = row.source === "" ? say("Other water {number}", { number: index + 1 }) : row.source;
   const withRow = (draft: Draft, change: Partial<OtherWaterRow>): Draft => ({
     ...draft,
     otherWaters: draft.otherWaters.map((one) => (one.key === row.key ? { ...one, ...change } : one)),
@@ -87,7 +88,7 @@ const OtherWater = memo(function OtherWater({ row, index }: OtherWaterProps): Re
         />
       </div>
       <IssueList issues={issues.filter((one) => one.path === path || one.path === `${path}.readings`)} />
-      <h4 id={heading}>{words.readings(title)}</h4>
+      <h4 id={heading}>{say("Readings of {name}", { name: title })}</h4>
       <Readings
         path={`${path}.readings`}
         rows={row.readings}

@@ -2,6 +2,7 @@ import type { ReactElement } from "react";
 import { blankHalfLife } from "../job/draft-mix.ts";
 import type { HalfLifeRow, OwnActiveTyped } from "../job/draft-mix.ts";
 import type { Draft } from "../job/draft.ts";
+import { useSay } from "../language/language-context.ts";
 import { SelectField, TextField } from "./fields.tsx";
 import { fieldId, useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
@@ -21,7 +22,6 @@ const words = {
   affinity: "Binds metals like",
   affinityNone: "not known",
   halfLives: "Half-lives in water",
-  halfLife: (number: number): string => `Half-life ${String(number)}`,
   atPh: "pH of the study",
   half: "Half-life",
   temperature: "Temperature of the study",
@@ -39,6 +39,7 @@ interface OwnActiveProps {
 /** An active that is not in the data, entered by hand. */
 export function OwnActiveFields({ rowKey, own, path }: OwnActiveProps): ReactElement {
   const { catalogue, dispatch, issues } = useForm();
+  const say = useSay();
   const withOwn = (draft: Draft, change: (before: OwnActiveTyped) => OwnActiveTyped): Draft =>
     withProduct(draft, rowKey, (row) => (row.own === null ? row : { ...row, own: change(row.own) }));
   const edit = (change: Partial<OwnActiveTyped>): void => {
@@ -46,7 +47,7 @@ export function OwnActiveFields({ rowKey, own, path }: OwnActiveProps): ReactEle
   };
   return (
     <div className="row">
-      <p className="about">{words.about}</p>
+      <p className="about">{say(words.about)}</p>
       <div className="fields">
         <TextField
           label={words.name}
@@ -127,7 +128,8 @@ interface HalfLifeProps {
 
 function HalfLife({ row, index, path, change }: HalfLifeProps): ReactElement {
   const { dispatch } = useForm();
-  const title = words.halfLife(index + 1);
+  const say = useSay();
+  const title = say("Half-life {number}", { number: index + 1 });
   const edit = (part: Partial<HalfLifeRow>): void => {
     dispatch({
       type: "edit",

@@ -1,6 +1,7 @@
 import type { ReactElement } from "react";
 import { blankIngredient } from "../job/draft-conditioners.ts";
 import type { IngredientRow, OwnProductRow } from "../job/draft-conditioners.ts";
+import { useLanguage, useSay } from "../language/language-context.ts";
 import { withOwnProduct, withoutConditioner } from "./conditioner-rows.ts";
 import { DoseFields } from "./dose-fields.tsx";
 import { SelectField, TextField } from "./fields.tsx";
@@ -12,10 +13,8 @@ import { AddButton, RemoveButton } from "./row-buttons.tsx";
 import { UNITS } from "./units.ts";
 
 const words = {
-  product: (number: number): string => `Own product ${String(number)}`,
   name: "Name on the label",
   composition: "What the label says is in it",
-  ingredient: (number: number): string => `Ingredient ${String(number)}`,
   chemistry: "Chemistry",
   amount: "How much of it",
   add: "Add an ingredient",
@@ -39,7 +38,8 @@ interface OwnProductProps {
 export function OwnProductFields({ row, index }: OwnProductProps): ReactElement {
   const { issues } = useForm();
   const path = `conditioners[${String(index)}]`;
-  const title = row.product === "" ? words.product(index + 1) : row.product;
+  const say = useSay();
+  const title = row.product === "" ? say("Own product {number}", { number: index + 1 }) : row.product;
   const edit = useEdit(row);
   return (
     <fieldset className="row">
@@ -77,7 +77,7 @@ export function OwnProductFields({ row, index }: OwnProductProps): ReactElement 
         />
         <DoseFields row={row} path={path} of={title} onChange={edit} />
       </div>
-      <h4>{words.composition}</h4>
+      <h4>{say(words.composition)}</h4>
       <Composition row={row} path={`${path}.composition`} />
       <Undisclosed row={row} path={`${path}.undisclosed`} />
       <LeftOver rest={row.rest} onChange={(d, rest) => withOwnProduct(d, row.key, (r) => ({ ...r, rest }))} />
@@ -134,7 +134,12 @@ interface IngredientProps extends PartProps {
 function Ingredient({ row, ingredient, index, path }: IngredientProps): ReactElement {
   const { catalogue } = useForm();
   const editProduct = useEdit(row);
-  const title = ingredient.chemistry === "" ? words.ingredient(index + 1) : ingredient.chemistry;
+  const { phrases } = useLanguage();
+  const say = useSay();
+  const title =
+    ingredient.chemistry === ""
+      ? say("Ingredient {number}", { number: index + 1 })
+      : phrases.name(ingredient.chemistry.replaceAll("-", " "));
   const edit = (change: Partial<IngredientRow>): void => {
     const composition = row.composition.map((one) =>
       one.key === ingredient.key ? { ...one, ...change } : one,
@@ -177,6 +182,7 @@ function Ingredient({ row, ingredient, index, path }: IngredientProps): ReactEle
 /** What the label leaves open: said in words, or only that something is. */
 function Undisclosed({ row, path }: PartProps): ReactElement {
   const edit = useEdit(row);
+  const say = useSay();
   return (
     <>
       <TextField
@@ -196,7 +202,7 @@ function Undisclosed({ row, path }: PartProps): ReactElement {
             edit({ leavesOpen: event.target.checked });
           }}
         />
-        {words.leavesOpen}
+        {say(words.leavesOpen)}
       </label>
     </>
   );

@@ -1,5 +1,6 @@
 import type { ReactElement } from "react";
 import type { Ticked } from "../job/typed.ts";
+import { useLanguage, useSay } from "../language/language-context.ts";
 import { fieldId, issuesOf, useForm } from "./form-context.ts";
 import { Messages } from "./fields.tsx";
 
@@ -19,6 +20,8 @@ interface TicksProps {
 /** Words to tick. Nothing ticked is "not said"; "none of these" is a tick of its own. */
 export function Ticks({ label, path, choices, value, onChange }: TicksProps): ReactElement {
   const { issues } = useForm();
+  const { phrases } = useLanguage();
+  const say = useSay();
   const id = fieldId(path);
   const ticked = value ?? [];
   const offered = [...choices, ...ticked.filter((word) => !choices.includes(word))];
@@ -28,9 +31,9 @@ export function Ticks({ label, path, choices, value, onChange }: TicksProps): Re
   };
   return (
     <fieldset className="choice ticks" aria-describedby={`${id}-about`}>
-      <legend>{label}</legend>
+      <legend>{say(label)}</legend>
       <p id={`${id}-about`} className="about">
-        {words.unsaid}
+        {say(words.unsaid)}
       </p>
       {offered.map((word, i) => (
         <label key={word}>
@@ -42,7 +45,7 @@ export function Ticks({ label, path, choices, value, onChange }: TicksProps): Re
               toggle(word);
             }}
           />
-          {word}
+          {phrases.name(word)}
         </label>
       ))}
       <label>
@@ -53,7 +56,7 @@ export function Ticks({ label, path, choices, value, onChange }: TicksProps): Re
             onChange(event.target.checked ? [] : null);
           }}
         />
-        {words.none}
+        {say(words.none)}
       </label>
       <Messages id={`${id}-messages`} issues={issuesOf(issues, path)} typing={false} />
     </fieldset>

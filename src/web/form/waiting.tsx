@@ -24,7 +24,7 @@ export function Waiting({ answer, hasAnswer, draft }: WaitingProps): ReactElemen
   const say = useSay();
   const errors = issues.filter((issue) => issue.severity === "error");
   const elsewhere = issues.filter(
-    (issue) => issue.severity === "warning" && placeWords(issue.path, draft) === null,
+    (issue) => issue.severity === "warning" && placeWords(issue.path, draft, say, phrases.name) === null,
   );
   return (
     <>
@@ -49,7 +49,7 @@ export function Waiting({ answer, hasAnswer, draft }: WaitingProps): ReactElemen
                     focusField(issue.path);
                   }}
                 >
-                  {phrases.name(placeWords(issue.path, draft) ?? "The job")}
+                  {placeWords(issue.path, draft, say, phrases.name) ?? say("The job")}
                 </a>
                 : {issue.words}
               </li>

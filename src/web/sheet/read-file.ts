@@ -1,4 +1,5 @@
 import type { SheetInput } from "../engine/messages.ts";
+import type { Say } from "../language/language-context.ts";
 
 /** Largest sheet file read [bytes]. */
 const MOST_BYTES = 5_000_000;
@@ -15,40 +16,58 @@ const PDF = [0x25, 0x50, 0x44, 0x46] as const;
 const beginsWith = (bytes: Uint8Array, start: readonly number[]): boolean =>
   start.every((byte, i) => bytes[i] === byte);
 
-/** Reads a laboratory sheet from a file: text, a table parted by signs, or a spreadsheet (.xlsx). */
-export async function readSheetFile(file: File): Promise<FileRead> {
+/**
+ * Reads a laboratory sheet from a file: text, a table parted by signs, or a spreadsheet (.xlsx).
+ *
+ * @param say puts what cannot be read into the language of the page
+ */
+export async function readSheetFile(file: File, say: Say): Promise<FileRead> {
   if (file.size > MOST_BYTES) {
-    const size_MB = (file.size / 1e6).toFixed(1);
-    return { ok: false, problem: `${file.name} is ${size_MB} MB; a sheet is at most 5 MB.` };
+    const size = (file.size / 1e6).toFixed(1);
+    return {
+      ok: false,
+      problem: say("{name} is {size} MB; a sheet is at most 5 MB.", { name: file.name, size }),
+    };
   }
   const bytes = new Uint8Array(await file.arrayBuffer());
-  if (beginsWith(bytes, ZIP)) return workbookInput(file.name, bytes.buffer);
+  if (beginsWith(bytes, ZIP)) return workbookInput(file.name, bytes.buffer, say);
   if (beginsWith(bytes, PDF)) {
-    return { ok: false, problem: `${file.name} is a PDF. Open it, copy its text and paste it here.` };
+    return {
+      ok: false,
+      problem: say("{name} is a PDF. Open it, copy its text and paste it here.", { name: file.name }),
+    };
   }
   const text = decodedText(bytes);
   if (text === null) {
     return {
       ok: false,
-      problem: `${file.name} is not text. Save it as CSV, or copy its cells and paste them.`,
+      problem: say("{name} is not text. Save it as CSV, or copy its cells and paste them.", {
+        name: file.name,
+      }),
     };
   }
   return { ok: true, input: { text }, note: null };
 }
 
-async function workbookInput(name: string, bytes: ArrayBuffer): Promise<FileRead> {
+async function workbookInput(name: string, bytes: ArrayBuffer, say: Say): Promise<FileRead> {
   // Loaded only when someone opens a spreadsheet.
   const { readWorkbook } = await import("./read-workbook.ts");
   try {
     const read = await readWorkbook(bytes);
-    if (read === null) return { ok: false, problem: `${name} holds no filled cell.` };
+    if (read === null) return { ok: false, problem: say("{name} holds no filled cell.", { name }) };
     const note =
       read.others.length === 0
         ? null
-        : `Read: table “${read.name}”. Not read: ${read.others.map((other) => `“${other}”`).join(", ")}.`;
+        : say("Read: table “{table}”. Not read: {others}.", {
+            table: read.name,
+            others: read.others.map((other) => `“${other}”`).join(", "),
+          });
     return { ok: true, input: { cells: read.cells }, note };
   } catch {
-    return { ok: false, problem: `${name} is no spreadsheet of the kind .xlsx. Save it as .xlsx or CSV.` };
+    return {
+      ok: false,
+      problem: say("{name} is no spreadsheet of the kind .xlsx. Save it as .xlsx or CSV.", { name }),
+    };
   }
 }
 

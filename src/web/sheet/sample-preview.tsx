@@ -2,34 +2,37 @@ import { useState } from "react";
 import type { ReactElement } from "react";
 import type { SheetEntryView, SheetSampleView } from "../engine/messages.ts";
 import { focusSoon, useForm } from "../form/form-context.ts";
+import { useLanguage, useSay } from "../language/language-context.ts";
 import { capital } from "../form/place-words.ts";
 import { openQuestions, readingsTaken, withSheet } from "./take-over.ts";
 import type { Answer, Answers } from "./take-over.ts";
 
-const GROUPS = [
-  ["asked", "To ask"],
-  ["understood", "Understood"],
-  ["second", "Given twice, the other one is taken"],
-  ["blank", "No value, so not measured"],
-  ["not used", "Not used, takes no part in the answer"],
-] as const;
+/** Headings of the groups of entries, in the order they are shown. */
+const words = {
+  asked: "To ask",
+  understood: "Understood",
+  second: "Given twice, the other one is taken",
+  blank: "No value, so not measured",
+  "not used": "Not used, takes no part in the answer",
+} as const;
 
 /** One sample of a sheet: what stands there beside what was understood, and the button that takes it over. */
 export function SamplePreview(props: { sample: SheetSampleView; onTaken: () => void }): ReactElement {
   const { sample, onTaken } = props;
   const { dispatch } = useForm();
+  const say = useSay();
   const [answers, setAnswers] = useState<Answers>({});
   const taken = readingsTaken(sample, answers).length;
   const open = openQuestions(sample, answers);
   return (
     <div className="sample-preview" data-testid="sheet-preview">
-      {GROUPS.map(([status, heading]) => {
+      {Object.entries(words).map(([status, heading]) => {
         const entries = [...sample.entries.entries()].filter(([, entry]) => entry.status === status);
         if (entries.length === 0) return null;
         return (
           <div key={status} data-status={status}>
             <h4>
-              {heading}: {entries.length}
+              {say(heading)}: {entries.length}
             </h4>
             <ul className="sheet-entries">
               {entries.map(([index, entry]) => (
@@ -53,18 +56,19 @@ export function SamplePreview(props: { sample: SheetSampleView; onTaken: () => v
         onClick={() => {
           dispatch({
             type: "step",
-            what: "Water test taken from the sheet",
+            what: say("Water test taken from the sheet"),
             change: (draft) => withSheet(draft, sample, answers),
           });
           onTaken();
           focusSoon("field-water-source");
         }}
       >
-        Take over {taken} {taken === 1 ? "reading" : "readings"}
+        {taken === 1 ? say("Take over 1 reading") : say("Take over {count} readings", { count: taken })}
       </button>
       <p className="about">
-        They take the place of the water test on the form; undo brings it back.
-        {open > 0 && ` ${String(open)} still open: ${open === 1 ? "it is" : "they are"} left out.`}
+        {say("They take the place of the water test on the form; undo brings it back.")}{" "}
+        {open === 1 && say("1 still open: it is left out.")}
+        {open > 1 && say("{count} still open: they are left out.", { count: open })}
       </p>
     </div>
   );
@@ -78,12 +82,16 @@ interface EntryProps {
 }
 
 function Entry({ entry, name, answer, onAnswer }: EntryProps): ReactElement {
-  const shown = `${entry.parameter === null ? "?" : capital(entry.parameter)} ${entry.value} ${entry.unit}`;
+  const say = useSay();
+  const { phrases } = useLanguage();
+  const nameOf = (parameter: string): string => capital(phrases.name(parameter));
+  const shown = `${entry.parameter === null ? "?" : nameOf(entry.parameter)} ${entry.value} ${entry.unit}`;
   return (
     <li>
       <p>
-        <span className="visually-hidden">On the sheet, </span>
-        <span className="about">Line {entry.line}:</span> <code>{entry.raw}</code>
+        <span className="visually-hidden">{say("On the sheet,")} </span>
+        <span className="about">{say("Line {number}:", { number: entry.line })}</span>{" "}
+        <code>{entry.raw}</code>
       </p>
       {(entry.status === "understood" || entry.status === "second") && (
         <p>
@@ -94,7 +102,9 @@ function Entry({ entry, name, answer, onAnswer }: EntryProps): ReactElement {
       {entry.words !== "" && <p className="about">{entry.words}</p>}
       {entry.status === "asked" && (
         <fieldset className="choice">
-          <legend className="visually-hidden">What line {entry.line} means</legend>
+          <legend className="visually-hidden">
+            {say("What line {number} means", { number: entry.line })}
+          </legend>
           {entry.choices.map((choice, index) => (
             <label key={`${choice.parameter} ${choice.value} ${choice.unit}`}>
               <input
@@ -105,7 +115,7 @@ function Entry({ entry, name, answer, onAnswer }: EntryProps): ReactElement {
                   onAnswer(index);
                 }}
               />
-              {`${capital(choice.parameter)} ${choice.value} ${choice.unit}`.trim()}
+              {`${nameOf(choice.parameter)} ${choice.value} ${choice.unit}`.trim()}
             </label>
           ))}
           {entry.parameter !== null && (
@@ -118,7 +128,7 @@ function Entry({ entry, name, answer, onAnswer }: EntryProps): ReactElement {
                   onAnswer("as it stands");
                 }}
               />
-              As it stands, to mend on the form
+              {say("As it stands, to mend on the form")}
             </label>
           )}
         </fieldset>

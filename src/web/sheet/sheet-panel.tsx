@@ -4,6 +4,7 @@ import type { SheetOptions } from "../../water/index.ts";
 import type { SheetInput, SheetView } from "../engine/messages.ts";
 import { useForm } from "../form/form-context.ts";
 import { IssueText } from "../form/messages.tsx";
+import { useSay } from "../language/language-context.ts";
 import { readSheetFile } from "./read-file.ts";
 import { SamplePreview } from "./sample-preview.tsx";
 
@@ -14,6 +15,7 @@ const NOTHING: SheetInput = { text: "" };
 /** Paste, drop or open a laboratory sheet; what stands there is shown beside what was understood. */
 export function SheetPanel({ onTaken }: { onTaken: () => void }): ReactElement {
   const { readSheet } = useForm();
+  const say = useSay();
   const [input, setInput] = useState<SheetInput>(NOTHING);
   const [options, setOptions] = useState<SheetOptions>({});
   const [view, setView] = useState<SheetView | null>(null);
@@ -43,7 +45,7 @@ export function SheetPanel({ onTaken }: { onTaken: () => void }): ReactElement {
     setNote(null);
   };
   const open = async (opened: File): Promise<void> => {
-    const read = await readSheetFile(opened);
+    const read = await readSheetFile(opened, say);
     if (read.ok) {
       take(read.input);
       setNote(read.note);
@@ -64,9 +66,9 @@ export function SheetPanel({ onTaken }: { onTaken: () => void }): ReactElement {
         void open(dropped);
       }}
     >
-      <label htmlFor="sheet-text">Text or table of the sheet</label>
+      <label htmlFor="sheet-text">{say("Text or table of the sheet")}</label>
       <p id="sheet-about" className="about">
-        Paste lines or cells, or drop a file here. Nothing on it is left out unsaid.
+        {say("Paste lines or cells, or drop a file here. Nothing on it is left out unsaid.")}
       </p>
       <textarea
         id="sheet-text"
@@ -79,13 +81,13 @@ export function SheetPanel({ onTaken }: { onTaken: () => void }): ReactElement {
         }}
       />
       <button type="button" className="quiet" onClick={() => file.current?.click()}>
-        Open a sheet file
+        {say("Open a sheet file")}
       </button>
       <input
         ref={file}
         type="file"
         className="visually-hidden"
-        aria-label="Sheet file"
+        aria-label={say("Sheet file")}
         tabIndex={-1}
         onChange={(event) => {
           const opened = event.target.files?.[0];
@@ -114,7 +116,10 @@ export function SheetPanel({ onTaken }: { onTaken: () => void }): ReactElement {
         <ChooseSample view={view} chosen={chosen} onChoose={setChosen} />
       )}
       {given && view !== null && sample === undefined && (
-        <IssueText severity="warning" words="No reading found. Expected lines such as “Calcium 92 mg/L”." />
+        <IssueText
+          severity="warning"
+          words={say("No reading found. Expected lines such as “Calcium 92 mg/L”.")}
+        />
       )}
       {given && view !== null && sample !== undefined && (
         <SamplePreview
@@ -130,9 +135,10 @@ export function SheetPanel({ onTaken }: { onTaken: () => void }): ReactElement {
 
 /** Numbers such as 1,250 have two readings; one answer settles the whole sheet. */
 function AskDecimal({ onChoose }: { onChoose: (mark: "." | ",") => void }): ReactElement {
+  const say = useSay();
   return (
-    <div className="message message-warning" role="group" aria-label="Decimal mark of the sheet">
-      How does this sheet write one and a half?
+    <div className="message message-warning" role="group" aria-label={say("Decimal mark of the sheet")}>
+      {say("How does this sheet write one and a half?")}
       <div className="asks">
         {([".", ","] as const).map((mark) => (
           <button
@@ -155,9 +161,10 @@ const BARE_UNITS = ["mg/L", "mmol/L", "meq/L", "µg/L"];
 
 /** Concentrations that stand without a unit; one answer settles the whole sheet. */
 function AskUnit({ unit, onChoose }: { unit: string; onChoose: (unit: string) => void }): ReactElement {
+  const say = useSay();
   return (
     <div className="field">
-      <label htmlFor="sheet-unit">Unit of concentrations that stand without one</label>
+      <label htmlFor="sheet-unit">{say("Unit of concentrations that stand without one")}</label>
       <select
         id="sheet-unit"
         value={unit}
@@ -165,7 +172,7 @@ function AskUnit({ unit, onChoose }: { unit: string; onChoose: (unit: string) =>
           onChoose(event.target.value);
         }}
       >
-        {unit === "" && <option value="">choose</option>}
+        {unit === "" && <option value="">{say("choose")}</option>}
         {BARE_UNITS.map((one) => (
           <option key={one} value={one}>
             {one}
@@ -183,9 +190,10 @@ interface ChooseSampleProps {
 }
 
 function ChooseSample({ view, chosen, onChoose }: ChooseSampleProps): ReactElement {
+  const say = useSay();
   return (
     <div className="field">
-      <label htmlFor="sheet-sample">Sample, one of {view.samples.length}</label>
+      <label htmlFor="sheet-sample">{say("Sample, one of {count}", { count: view.samples.length })}</label>
       <select
         id="sheet-sample"
         value={chosen}
@@ -195,7 +203,7 @@ function ChooseSample({ view, chosen, onChoose }: ChooseSampleProps): ReactEleme
       >
         {view.samples.map((one, index) => (
           <option key={`${String(index)} ${one.label ?? ""}`} value={index}>
-            {one.label ?? `Sample ${String(index + 1)}`}
+            {one.label ?? say("Sample {number}", { number: index + 1 })}
             {one.sampled === null ? "" : `, ${one.sampled}`}
           </option>
         ))}
@@ -206,16 +214,19 @@ function ChooseSample({ view, chosen, onChoose }: ChooseSampleProps): ReactEleme
 
 /** Lines that hold no reading, so that a person can see that none was missed. */
 function OtherText({ view }: { view: SheetView }): ReactElement | null {
+  const say = useSay();
   if (view.other.length === 0) return null;
   return (
     <details>
       <summary>
-        {view.other.length} {view.other.length === 1 ? "line" : "lines"} without a reading
+        {view.other.length === 1
+          ? say("1 line without a reading")
+          : say("{count} lines without a reading", { count: view.other.length })}
       </summary>
       <ul className="raw-lines">
         {view.other.map((text) => (
           <li key={`${String(text.line)} ${text.text}`}>
-            Line {text.line}: <code>{text.text}</code>
+            {say("Line {number}:", { number: text.line })} <code>{text.text}</code>
           </li>
         ))}
       </ul>

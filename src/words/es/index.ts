@@ -18,10 +18,12 @@ import { ISSUES_FILES } from "./issues-files.ts";
 import { ISSUES_JOB } from "./issues-job.ts";
 import { ISSUES_UNITS } from "./issues-units.ts";
 import { ISSUES_WATER } from "./issues-water.ts";
+import { OWN_FIELDS } from "./own-fields.ts";
 import { PAGE } from "./page.ts";
 import { READINGS } from "./readings.ts";
 import { REMARKS } from "./remarks.ts";
 import { RESULT } from "./result.ts";
+import { SHEET } from "./sheet.ts";
 import { PRODUCT_CAUTIONS } from "./product-cautions.ts";
 
 /** Spanish, not yet checked by an adviser who speaks it. */
@@ -51,5 +53,5 @@ export const SPANISH: LanguagePack = {
     ...ASSUMPTIONS,
     ...REMARKS,
   },
-  page: { ...PAGE, ...FORM, ...RESULT },
+  page: { ...PAGE, ...FORM, ...OWN_FIELDS, ...SHEET, ...RESULT },
 };
