@@ -1,7 +1,7 @@
 import type { Caution, Evidence, Load, OrderStep, Plan, Programme } from "../agronomy/index.ts";
 import { ENGLISH, fill } from "../words/index.ts";
 import type { Language, Said } from "../words/index.ts";
-import { doseText, leastFree } from "./sentences.ts";
+import { doseText, leastFree, waterVolumeText, wayName } from "./sentences.ts";
 
 /** A change of the water beyond which the card no longer holds. Common practice, no published source. */
 export const REDO_PH_STEPS = 0.5;
@@ -96,8 +96,7 @@ export function fillCard(plan: Plan, facts: CardFacts, language: Language = ENGL
     sample: sampleText(plan.water.source, facts.sampled, language),
     date: dayText(facts.date),
     programme: programmeTitle(programme, language),
-    waterVolume:
-      programme === null ? "" : language.figures.measured(programme.waterVolume_LPerHa, "L/ha", measures),
+    waterVolume: programme === null ? "" : waterVolumeText(programme, language),
     result: programme === null ? null : resultLine(programme, language),
     warnings: warningsOf(plan, programme, language),
     loads: {
@@ -138,7 +137,7 @@ function programmeTitle(programme: Programme | null, language: Language): string
   const { card } = language.words;
   if (programme === null || programme.kind === "none") return card.noConditioner;
   if (programme.kind === "less water") return card.lessWater;
-  const way = language.phrases.name(programme.name);
+  const way = wayName(programme, language);
   if (programme.parts.length === 0) return fill(card.wayWithoutConditioner, { way: capitalised(way) });
   return fill(card.wayWithDose, { way, dose: doseText(programme, language) });
 }

@@ -1,10 +1,10 @@
 import type { Plan, Programme } from "../agronomy/index.ts";
 import type { Language } from "../words/index.ts";
-import { doseText } from "./sentences.ts";
+import { doseText, wayName } from "./sentences.ts";
 
 /** A way out with its dose, where the dose is not the name said again. */
 export function programmeName(programme: Programme, language: Language): string {
-  const name = language.phrases.name(programme.name);
+  const name = wayName(programme, language);
   const { kind } = programme;
   return kind === "none" || kind === "less water" ? name : `${name}: ${doseText(programme, language)}`;
 }

@@ -5,7 +5,15 @@ import { noChoiceText, programmeName } from "./choice-words.ts";
 import { filled, html, nothing, trusted } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
 import { mark } from "./html-mark.ts";
-import { doseText, heldValueText, leastFree, programmeCostText, standing } from "./sentences.ts";
+import {
+  doseText,
+  heldValueText,
+  leastFree,
+  programmeCostText,
+  standing,
+  waterVolumeText,
+  wayName,
+} from "./sentences.ts";
 
 type Where = Job["aim"]["where"];
 
@@ -51,9 +59,10 @@ function choiceHtml(plan: Plan, language: Language): SafeHtml {
   const words = language.words.plan;
   const chosen = plan.programmes.find((one) => one.id === plan.chosen);
   if (chosen === undefined) return html`<strong>${noChoiceText(plan, language)}</strong>`;
-  const choice = programmeName(chosen, language);
-  const volume = language.figures.measured(chosen.waterVolume_LPerHa, "L/ha", chosen.filling.loads.measures);
-  return filled(words.chosenHeading, { choice: html`<strong>${choice}</strong>`, volume });
+  return filled(words.chosenHeading, {
+    choice: html`<strong>${programmeName(chosen, language)}</strong>`,
+    volume: waterVolumeText(chosen, language),
+  });
 }
 
 /** What the active held as planned is worth, to set the costs against. */
@@ -74,7 +83,7 @@ function programmeRow(programme: Programme, isChosen: boolean, where: Where, lan
     const share = leastFree(programme.actives, place);
     return share === null ? words.answers.notKnown : figures.perHundred(share);
   };
-  const own = language.phrases.name(programme.name);
+  const own = wayName(programme, language);
   const name = isChosen ? fill(words.plan.chosenMark, { name: own }) : own;
   const figuresOf = [figures.figure(programme.waterVolume_LPerHa), ...placesFrom(where).map(free)].map(
     (text) => html`<td class="n">${text}</td>`,

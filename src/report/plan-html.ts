@@ -11,10 +11,11 @@ import {
   dryingText,
   heldList,
   leafEndsText,
-  onMudText,
   levelText,
+  onMudText,
   ownAcidText,
   rangeText,
+  wayName,
 } from "./sentences.ts";
 import { shareBars } from "./share-bars.ts";
 import { commonRemarks, ownRemarks } from "./said-once.ts";
@@ -170,10 +171,10 @@ function mudRow({ onMud }: ActiveVerdict, language: Language): SafeHtml {
 /** How the ranges were found, and what would narrow them. */
 export function uncertaintySection({ uncertainty, programmes }: Plan, language: Language): SafeHtml {
   if (uncertainty === null) return html``;
-  const name = programmes.find(({ id }) => id === uncertainty.about.programme)?.name ?? "";
+  const about = programmes.find(({ id }) => id === uncertainty.about.programme);
   return html`<section>
     <h2>${language.words.plan.howSureHeading}</h2>
-    ${uncertaintySentences(uncertainty, name, language).map((sentence) => html`<p>${sentence}</p>`)}
+    ${uncertaintySentences(uncertainty, about ?? null, language).map((sentence) => html`<p>${sentence}</p>`)}
   </section>`;
 }
 
@@ -181,7 +182,7 @@ export function uncertaintySection({ uncertainty, programmes }: Plan, language: 
 export function reasoningSection(plan: Plan, language: Language): SafeHtml {
   const { words, phrases } = language;
   const remarks = plan.programmes.flatMap((programme) => {
-    const name = phrases.name(programme.name);
+    const name = wayName(programme, language);
     return [
       ...programme.reasons.map((one) => html`<li>${ruleHtml(one, one.level, language, name)}</li>`),
       ...ownRemarks(programme).map(

@@ -19,15 +19,16 @@ import {
   dryingText,
   evidenceMark,
   heldValueText,
+  jarStart,
   leafEndsText,
   leastFree,
-  jarStart,
   levelText,
   onMudText,
   ownAcidText,
   programmeCostText,
   shareText,
   standing,
+  waterVolumeText,
 } from "./sentences.ts";
 import { commonRemarks, ownRemarks } from "./said-once.ts";
 import { uncertaintySentences } from "./uncertainty-words.ts";
@@ -163,7 +164,7 @@ function programmesLines(
       ? noChoiceText(plan, language)
       : fill(words.chosen, {
           name: programmeName(chosen, language),
-          volume: language.figures.measured(chosen.waterVolume_LPerHa, "L/ha", plan.loads.measures),
+          volume: waterVolumeText(chosen, language),
         });
   lines.push(...wrap(last));
   return lines;
@@ -189,10 +190,12 @@ function programmeText(programme: Programme, where: Job["aim"]["where"], languag
 
 function uncertaintyLines({ uncertainty, programmes }: Plan, language: Language): string[] {
   if (uncertainty === null) return [];
-  const name = programmes.find(({ id }) => id === uncertainty.about.programme)?.name ?? "";
+  const about = programmes.find(({ id }) => id === uncertainty.about.programme);
   return [
     language.words.plan.howSure,
-    ...uncertaintySentences(uncertainty, name, language).flatMap((said) => wrap(`  ${said}`, "    ")),
+    ...uncertaintySentences(uncertainty, about ?? null, language).flatMap((said) =>
+      wrap(`  ${said}`, "    "),
+    ),
   ];
 }
 

@@ -17,6 +17,7 @@ import {
 import { programmesSection } from "./plan-html-ways.ts";
 import { PLAIN_DOTS, plainReport } from "./report-plain.ts";
 import type { PlainLine, PlainPart, PlainReport } from "./report-plain.ts";
+import { wayName } from "./sentences.ts";
 
 /** The report for the grower: a page of plain words, then the reasoning, then the sources. */
 export function reportSheet(
@@ -37,7 +38,7 @@ export function reportSheet(
       ${waterSection(plan, language)}
       ${planned === undefined ? nothing : activesSection(texts.asPlannedHeading, planned, language)}
       ${programmesSection(plan, job.aim.where, language)}
-      ${way === null ? nothing : activesSection(fill(texts.sameWith, { way: language.phrases.name(way.name) }), way, language)}
+      ${way === null ? nothing : activesSection(fill(texts.sameWith, { way: wayName(way, language) }), way, language)}
       ${uncertaintySection(plan, language)} ${fillingSection(programme?.filling ?? plan, language)}
       ${reasoningSection(plan, language)} ${sourcesSection(plan, language)}
     </div>

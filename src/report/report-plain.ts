@@ -3,7 +3,7 @@ import { countOutOf } from "../units/index.ts";
 import { fill } from "../words/index.ts";
 import type { Language, Said } from "../words/index.ts";
 import type { CardFacts } from "./card.ts";
-import { doseText, leastFree, placeText, rangeText } from "./sentences.ts";
+import { doseText, leastFree, placeText, rangeText, wayName } from "./sentences.ts";
 import { inputWords } from "./uncertainty-words.ts";
 
 /** One sentence of the first page, with how it is known; null where it only repeats what was asked. */
@@ -201,7 +201,7 @@ function toDo(telling: Telling): PlainLine[] {
 }
 
 function wayText(programme: Programme, { language }: Telling): string {
-  const name = language.phrases.name(programme.name);
+  const name = wayName(programme, language);
   return programme.parts.length === 0 ? name : `${name}, ${doseText(programme, language)}`;
 }
 

@@ -140,13 +140,26 @@ export function clockText(clock: ClockShare, language: Language = ENGLISH): stri
   return `${parts.join("; ")}${clock.why === null ? "" : `. ${language.phrases.say(clock.why).text}`}`;
 }
 
+/** The water volume of a programme in the measures of the job, the metric one beside. */
+export function waterVolumeText(programme: Programme, { figures }: Language = ENGLISH): string {
+  const { waterVolume_LPerHa, filling } = programme;
+  return figures.measured(waterVolume_LPerHa, "L/ha", filling.loads.measures);
+}
+
+/** Name of a programme; less water in the measures of the job, which the name the engine gives does not know. */
+export function wayName(programme: Programme, language: Language = ENGLISH): string {
+  return programme.kind === "less water"
+    ? fill(language.words.answers.lessWater, { volume: waterVolumeText(programme, language) })
+    : language.phrases.name(programme.name);
+}
+
 /** The dose of a programme in the unit it is measured in, and per litre of spray; both doses where there are two. */
 export function doseText(programme: Programme, language: Language = ENGLISH): string {
   const { answers } = language.words;
   const { parts, kind } = programme;
   if (parts.length === 0) {
     if (kind === "less water")
-      return fill(answers.waterDose, { volume: language.figures.figure(programme.waterVolume_LPerHa) });
+      return fill(answers.waterDose, { volume: waterVolumeText(programme, language) });
     return kind === "none" ? answers.nothingAdded : answers.noConditioner;
   }
   return parts

@@ -1,7 +1,7 @@
-import type { PlanUncertainty } from "../agronomy/index.ts";
+import type { PlanUncertainty, Programme } from "../agronomy/index.ts";
 import { ENGLISH, fill } from "../words/index.ts";
 import type { Language } from "../words/index.ts";
-import { placeText } from "./sentences.ts";
+import { placeText, wayName } from "./sentences.ts";
 
 /**
  * An uncertain input in words, by its key.
@@ -48,7 +48,7 @@ function isAssumption(name: string, certainty: CertaintyWords): name is Assumpti
 /** What the ranges are, as sentences: how they were found, what they rest on, what would narrow them. */
 export function uncertaintySentences(
   uncertainty: PlanUncertainty,
-  programmeName: string,
+  programme: Programme | null,
   language: Language = ENGLISH,
 ): readonly string[] {
   const { certainty } = language.words;
@@ -65,8 +65,8 @@ export function uncertaintySentences(
         fill(certainty.part, { input: inputWords(input, language, of), share: inHundred(part) }),
       )
       .join("; ");
-    const programme = language.phrases.name(programmeName);
-    said.push(fill(certainty.spread, { where: placeText(about.where, language), programme, parts }));
+    const name = programme === null ? "" : wayName(programme, language);
+    said.push(fill(certainty.spread, { where: placeText(about.where, language), programme: name, parts }));
   }
   for (const next of measureNext.slice(0, 2)) {
     const test = language.phrases.say(next.words).text;

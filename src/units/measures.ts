@@ -13,9 +13,16 @@ export interface Measured {
   readonly unit: string;
 }
 
-/** The measures that a typed volume or volume per area is in: "150 US gal" is in US ones, "90 imp gal/ac" in imperial ones. */
+/** Units that no metric job uses: of volume, and of the ground they are spread on. */
+const CUSTOMARY =
+  /\d\s*(?:us|u\.s\.|uk|imp(?:erial)?)?\.?\s*(?:gal|pints?\b|pt\b|quarts?\b|qts?\b|fl\.?\s*oz|fluid\s+oun|ac(?:res?)?\b)|\/\s*ac(?:res?)?\b/i;
+
+/**
+ * The measures that a typed volume, rate or volume per area is in: "150 US gal" and "2 pt/ac" are in US ones,
+ * "90 imp gal/ac" in imperial ones.
+ */
 export function measuresOf(typed: unknown): Measures {
-  if (typeof typed !== "string" || !/gal|\bac\b/i.test(typed)) return "metric";
+  if (typeof typed !== "string" || !CUSTOMARY.test(typed)) return "metric";
   return /imp|uk/i.test(typed) ? "imperial" : "US";
 }
 

@@ -247,7 +247,7 @@ function complaintOf(document: JobDocument): Pick<EngineAnswer<"complaint">, "is
 function certaintyOf({ uncertainty, programmes }: Plan): readonly string[] {
   if (uncertainty === null) return [];
   const about = programmes.find(({ id }) => id === uncertainty.about.programme);
-  return uncertaintySentences(uncertainty, about?.name ?? "", language);
+  return uncertaintySentences(uncertainty, about ?? null, language);
 }
 
 /** The day here and now, as an ISO date. */

@@ -3,7 +3,9 @@ import { describe, expect, it } from "vitest";
 import { PARAMETER_RULES } from "../../units/index.ts";
 import { quantityText } from "../job/typed.ts";
 import type { Typed } from "../job/typed.ts";
+import { loadLanguage } from "../../words/index.ts";
 import { echoOf, familiarUnits, inUnit, settled } from "./measure.ts";
+import { UNITS, unitsFor } from "./units.ts";
 
 const calcium = { reading: "calcium" } as const;
 const typed = (text: string, unit: string): Typed => ({ text, unit });
@@ -82,4 +84,31 @@ describe("the echo under a field", () => {
 it("an ambiguous number is replaced by the reading chosen, and nothing else", () => {
   expect(settled("<1,250", "1250")).toBe("<1250");
   expect(settled("1.250 L/ha", "1.25")).toBe("1.25 L/ha");
+});
+
+describe("in a language with a decimal comma", () => {
+  it("the echo has it too, and says a point as the comma it was read as", async () => {
+    const german = await loadLanguage("de");
+    const units = familiarUnits(calcium, "de");
+    expect(echoOf(calcium, typed("92,5", "mg/L"), units, german)).toBe("= 2,31 mmol/L");
+    expect(echoOf({ dimension: "area" }, typed("0,5", "ha"), ["ha"], german)).toBeNull();
+    expect(echoOf({ dimension: "area" }, typed("0.5", "ha"), ["ha"], german)).toBe("Gelesen als 0,5");
+  });
+});
+
+describe("the order of units", () => {
+  it("has those of the country first, each measure in its own order", () => {
+    expect(unitsFor("en-US", UNITS.volume)).toEqual(["US gal", "L", "imp gal"]);
+    expect(unitsFor("en-GB", UNITS.volume)).toEqual(["L", "imp gal", "US gal"]);
+    expect(unitsFor("de", UNITS.temperature)).toEqual(["°C", "°F"]);
+    expect(unitsFor("en-US", UNITS.temperature)).toEqual(["°F", "°C"]);
+    expect(unitsFor("en-US", UNITS.rate).slice(0, 5)).toEqual([
+      "fl oz/ac",
+      "pt/ac",
+      "qt/ac",
+      "lb/ac",
+      "L/ha",
+    ]);
+    expect(unitsFor("en-US", UNITS.strength).slice(0, 2)).toEqual(["lb/US gal", "lb/US gal ae"]);
+  });
 });

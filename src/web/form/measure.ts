@@ -9,9 +9,12 @@ import {
   readMeasured,
   significantFigures,
 } from "../../units/index.ts";
-import type { Dimension, MeasuredText } from "../../units/index.ts";
+import type { Dimension, FormatOptions, MeasuredText } from "../../units/index.ts";
+import { ENGLISH } from "../../words/index.ts";
+import type { Language } from "../../words/index.ts";
 import { splitTyped, typedFirst } from "../job/typed.ts";
 import type { Typed } from "../job/typed.ts";
+import { sayIn } from "../language/language-context.ts";
 
 /** What a field with a unit holds: a reading of a water test, or a quantity of one dimension. */
 export type Measure = { readonly reading: string } | { readonly dimension: Exclude<Dimension, "price"> };
@@ -46,8 +49,8 @@ function figuresOf(text: string): number {
   return Math.min(15, Math.max(LEAST_FIGURES, Math.min(...figures)));
 }
 
-function words(measured: MeasuredText, significant: number, keepZeros = false): string {
-  const number = (value: number): string => formatNumber(value, { significant, keepZeros });
+function words(measured: MeasuredText, options: FormatOptions): string {
+  const number = (value: number): string => formatNumber(value, options);
   switch (measured.kind) {
     case "value":
       return number(measured.value);
@@ -68,26 +71,37 @@ export function inUnit(measure: Measure, typed: Typed, unit: string): Typed | nu
   if (unit === first.unit) return first;
   const measured = measuredIn(measure, first, unit);
   if (measured === null) return null;
-  return { text: words(measured, figuresOf(first.text), true), unit, asTyped: first };
+  return {
+    text: words(measured, { significant: figuresOf(first.text), keepZeros: true }),
+    unit,
+    asTyped: first,
+  };
 }
 
 /**
  * What is typed, said again in the unit that is computed with or, when it stands in that, in a familiar other one, so
- * that a wrong unit is seen. A comma is said as the point it was read as.
+ * that a wrong unit is seen. A decimal sign that is not the one of the language is said as the one it was read as.
  *
  * @param familiar units to say it in, the first one that differs from the typed one is taken
  * @returns null when there is nothing to say
  */
-export function echoOf(measure: Measure, typed: Typed, familiar: readonly string[]): string | null {
+export function echoOf(
+  measure: Measure,
+  typed: Typed,
+  familiar: readonly string[],
+  language: Language = ENGLISH,
+): string | null {
+  const { decimal } = language.figures;
   const first = splitTyped(typedFirst(typed));
   const shown = splitTyped(typed);
   const other = familiar.find((unit) => unit !== "" && !sameUnit(unit, shown.unit));
   const measured = other === undefined ? null : measuredIn(measure, first, other);
   if (measured !== null && other !== undefined)
-    return `= ${words(measured, Math.max(3, figuresOf(first.text)))} ${other}`;
+    return `= ${words(measured, { significant: Math.max(3, figuresOf(first.text)), decimal })} ${other}`;
   const read = readMeasured(first.text, "value");
-  const comma = read.ok && first.text.includes(",");
-  return comma ? `Read as ${words(read.value, figuresOf(first.text))}` : null;
+  if (!read.ok || !first.text.includes(decimal === "," ? "." : ",")) return null;
+  const number = words(read.value, { significant: figuresOf(first.text), decimal });
+  return sayIn(language)("Read as {number}", { number });
 }
 
 const sameUnit = (a: string, b: string): boolean =>

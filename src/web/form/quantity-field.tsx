@@ -1,14 +1,21 @@
 import { useState } from "react";
 import type { ReactElement } from "react";
 import type { WordedIssue } from "../engine/messages.ts";
+import type { Language } from "../../words/index.ts";
 import { splitTyped } from "../job/typed.ts";
 import type { Typed } from "../job/typed.ts";
-import { useSay } from "../language/language-context.ts";
+import { useLanguage, useSay } from "../language/language-context.ts";
 import { Messages } from "./fields.tsx";
 import type { FieldShell } from "./fields.tsx";
 import { fieldId, focusSoon, issuesOf, useForm } from "./form-context.ts";
+import { unitsFor } from "./units.ts";
 import { echoOf, familiarUnits, inUnit, settled } from "./measure.ts";
 import type { Measure } from "./measure.ts";
+
+/** The tag that tells the country: American English says it, for any other language the browser may know. */
+function countryTag({ tag }: Language): string {
+  return tag === "en-US" ? tag : navigator.language;
+}
 
 /** A unit as it is read: an option of a select can hold no subscript, so the digit itself is low. */
 function unitWords(unit: string): string {
@@ -35,6 +42,7 @@ interface QuantityFieldProps extends FieldShell {
  */
 export function QuantityField(props: QuantityFieldProps): ReactElement {
   const { value, measure, onChange } = props;
+  const language = useLanguage();
   const say = useSay();
   const { issues } = useForm();
   const [typing, setTyping] = useState(false);
@@ -43,7 +51,9 @@ export function QuantityField(props: QuantityFieldProps): ReactElement {
   const own = [props.path, ...(props.alsoAt ?? [])].flatMap((path) => issuesOf(issues, path));
   const wrong = !typing && own.some((issue) => issue.severity === "error");
   const echo =
-    measure === undefined ? null : echoOf(measure, value, familiarUnits(measure, navigator.language));
+    measure === undefined
+      ? null
+      : echoOf(measure, value, familiarUnits(measure, countryTag(language)), language);
   return (
     <div className="field">
       <label htmlFor={id}>{say(props.label)}</label>
@@ -73,7 +83,9 @@ export function QuantityField(props: QuantityFieldProps): ReactElement {
               : say("{what} of {whole}", { what: say(props.label), whole: props.of })
           }
           value={value}
-          units={props.units}
+          units={
+            measure !== undefined && "reading" in measure ? props.units : unitsFor(language.tag, props.units)
+          }
           onChoose={(unit) => {
             setBefore(before ?? value);
             onChange({ text: value.text, unit });
@@ -148,9 +160,12 @@ interface AskUnitProps {
 /** After a change of unit beside a number: was the unit wrong, or is the same amount wanted in the other one? */
 function AskUnit({ before, now, measure, onAnswer }: AskUnitProps): ReactElement | null {
   const say = useSay();
+  const { decimal } = useLanguage().figures;
   const same = before.unit === now.unit ? null : inUnit(measure, before, now.unit);
   if (same === null) return null;
   const words = ({ text, unit }: Typed): string => `${text} ${unitWords(unit)}`;
+  // What goes into the field keeps its point, which every language reads.
+  const shown = { ...same, text: same.text.replace(".", decimal) };
   return (
     <div className="message message-warning" role="group" aria-label={say("Unit changed")}>
       {say("Unit changed. Which one is it?")}
@@ -162,7 +177,7 @@ function AskUnit({ before, now, measure, onAnswer }: AskUnitProps): ReactElement
             onAnswer(same);
           }}
         >
-          {say("The same amount: {amount}", { amount: words(same) })}
+          {say("The same amount: {amount}", { amount: words(shown) })}
         </button>
         <button
           type="button"

@@ -1,3 +1,7 @@
+import { measuresOf } from "../../units/index.ts";
+import type { Measures } from "../../units/index.ts";
+import type { LanguageTag } from "../../words/index.ts";
+
 /** Units a field offers first; any other that the engine reads may be typed into its box. */
 export const UNITS = {
   strength: ["g/L", "g/L ae", "g/L salt", "g/kg", "g/kg ae", "% w/w", "lb/US gal", "lb/US gal ae"],
@@ -11,3 +15,14 @@ export const UNITS = {
   temperature: ["°C", "°F"],
   time: ["h", "min", "d"],
 } as const;
+
+const US_FIRST: readonly Measures[] = ["US", "metric", "imperial"];
+const METRIC_FIRST: readonly Measures[] = ["metric", "imperial", "US"];
+
+/** Units in the order a country looks for them, each measure in its own order: US ones first in American English. */
+export function unitsFor(tag: LanguageTag, units: readonly string[]): readonly string[] {
+  const order = tag === "en-US" ? US_FIRST : METRIC_FIRST;
+  const rank = (unit: string): number =>
+    order.indexOf(unit === "°F" ? "US" : measuresOf(`1 ${/^lb/.test(unit) ? "US gal" : unit}`));
+  return [...units].sort((a, b) => rank(a) - rank(b));
+}

@@ -247,7 +247,14 @@ function RowMore({ programme }: { programme: Programme }): ReactElement | null {
 /** A programme in words: what is added and how much, or how much less water. */
 export function programmeWords(programme: Programme, language: Language = ENGLISH): string {
   const dose = doseWords(programme, language);
-  const name = language.phrases.name(programme.name);
+  const { figures, phrases } = language;
+  const { waterVolume_LPerHa, filling } = programme;
+  const name =
+    programme.kind === "less water"
+      ? sayIn(language)("less water: {volume}", {
+          volume: figures.measured(waterVolume_LPerHa, "L/ha", filling.loads.measures),
+        })
+      : phrases.name(programme.name);
   return dose === null ? name : `${name}, ${dose}`;
 }
 

@@ -123,4 +123,6 @@ export const OWN_FIELDS: Phrases = {
   sulfur: "Schwefel",
   "wood ash": "Holzasche",
   urea: "Harnstoff",
+  "Read as {number}": "Gelesen als {number}",
+  "less water: {volume}": "weniger Wasser: {volume}",
 };

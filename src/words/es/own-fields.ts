@@ -123,4 +123,6 @@ export const OWN_FIELDS: Phrases = {
   sulfur: "azufre",
   "wood ash": "ceniza de madera",
   urea: "urea",
+  "Read as {number}": "Leído como {number}",
+  "less water: {volume}": "menos agua: {volume}",
 };

@@ -123,4 +123,6 @@ export const OWN_FIELDS: Phrases = {
   sulfur: "soufre",
   "wood ash": "cendre de bois",
   urea: "urée",
+  "Read as {number}": "Lu comme {number}",
+  "less water: {volume}": "moins d'eau : {volume}",
 };
