@@ -1,5 +1,5 @@
 import type { Job, Plan, Programme } from "../agronomy/index.ts";
-import { fill } from "../words/index.ts";
+import { fill, growerWords } from "../words/index.ts";
 import type { Language } from "../words/index.ts";
 import type { CardFacts } from "./card.ts";
 import { html, nothing, said } from "./html.ts";
@@ -70,7 +70,7 @@ function markOf({ evidence }: PlainLine, language: Language): SafeHtml {
 }
 
 /** Countable dots, filled for the waters that meet the aim; the sentence below says the same. */
-function dotRow(met: number, { words }: Language): SafeHtml {
+function dotRow(met: number, language: Language): SafeHtml {
   const size = 16;
   const dots = Array.from(
     { length: PLAIN_DOTS },
@@ -89,7 +89,7 @@ function dotRow(met: number, { words }: Language): SafeHtml {
     width="${size * PLAIN_DOTS}"
     height="${size}"
   >
-    <title>${fill(words.grower.dots, { met, of: PLAIN_DOTS })}</title>
+    <title>${fill(growerWords(language).dots, { met, of: PLAIN_DOTS })}</title>
     ${dots}
   </svg>`;
 }

@@ -1,6 +1,6 @@
 import type { ActiveVerdict, Evidence, Job, MixItem, Plan, Programme } from "../agronomy/index.ts";
 import { countOutOf } from "../units/index.ts";
-import { fill } from "../words/index.ts";
+import { fill, growerWords } from "../words/index.ts";
 import type { Language, Said } from "../words/index.ts";
 import type { CardFacts } from "./card.ts";
 import { doseText, leastFree, placeText, rangeText, wayName } from "./sentences.ts";
@@ -58,7 +58,7 @@ export function plainReport(
   programme: Programme | null,
   language: Language,
 ): PlainReport {
-  const { grower } = language.words;
+  const grower = growerWords(language);
   const { dayText } = language.figures;
   const telling: Telling = { plan, job, programme, language };
   const { hardstand, data } = plan.versions;
@@ -95,7 +95,7 @@ function metDots(programme: Programme | null): number | null {
 }
 
 function asked({ plan: { water }, job: { spray, mix, aim }, language }: Telling): PlainLine[] {
-  const { grower } = language.words;
+  const grower = growerWords(language);
   const { figure, inHundred, measured, pHText } = language.figures;
   return [
     repeated(
@@ -134,7 +134,7 @@ function productText(
 
 function done(active: ActiveVerdict, { job: { spray }, language }: Telling): PlainLine[] {
   const { inTank, onLeaf, byClock } = active;
-  const { grower } = language.words;
+  const grower = growerWords(language);
   const { inHundred, timeText } = language.figures;
   const name = capital(language.phrases.name(active.name));
   const lines: PlainLine[] = [];
@@ -179,7 +179,7 @@ function mainHolders(heldBy: Readonly<Record<string, number>>, { words, phrases 
 
 function toDo(telling: Telling): PlainLine[] {
   const { plan, job, programme, language } = telling;
-  const { grower } = language.words;
+  const grower = growerWords(language);
   const { inHundred } = language.figures;
   const where = job.aim.where;
   if (programme === null) return [computed(grower.noWay)];
@@ -208,7 +208,7 @@ function wayText(programme: Programme, { language }: Telling): string {
 /** What is done differently from the plan. */
 function steps(programme: Programme, { job: { spray }, language }: Telling): PlainLine[] {
   const { kind, parts, waters, waterVolume_LPerHa, filling } = programme;
-  const { grower } = language.words;
+  const grower = growerWords(language);
   const { figure, measured } = language.figures;
   const lines = parts.map((part) => {
     const of = (load: typeof filling.loads.last): string => {
@@ -242,7 +242,7 @@ function steps(programme: Programme, { job: { spray }, language }: Telling): Pla
 }
 
 function sure({ plan: { uncertainty }, programme, language }: Telling): PlainLine[] {
-  const { grower } = language.words;
+  const grower = growerWords(language);
   const dots = metDots(programme);
   const lines = [computed(dots === null ? grower.notDrawn : fill(grower.met, { met: dots, of: PLAIN_DOTS }))];
   const most = uncertainty?.spread[0];
@@ -260,11 +260,11 @@ function sure({ plan: { uncertainty }, programme, language }: Telling): PlainLin
 function plainInput(input: string, language: Language): string {
   return input.startsWith("reading:") || input.startsWith("assumed:")
     ? inputWords(input, language)
-    : language.words.grower.constants;
+    : growerWords(language).constants;
 }
 
 function costs({ plan, job: { spray }, programme, language }: Telling): PlainLine[] {
-  const { grower } = language.words;
+  const grower = growerWords(language);
   const { costText, measured } = language.figures;
   const planned = plan.programmes.find((one) => one.kind === "none");
   const { perHa, perLoad, perSeason } = programme?.cost ?? { perHa: null, perLoad: null, perSeason: null };

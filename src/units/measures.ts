@@ -14,8 +14,7 @@ export interface Measured {
 }
 
 /** Units that no metric job uses: of volume, and of the ground they are spread on. */
-const CUSTOMARY =
-  /\d\s*(?:us|u\.s\.|uk|imp(?:erial)?)?\.?\s*(?:gal|pints?\b|pt\b|quarts?\b|qts?\b|fl\.?\s*oz|fluid\s+oun|ac(?:res?)?\b)|\/\s*ac(?:res?)?\b/i;
+const CUSTOMARY = /(?<![a-z])(?:gal|(?:pint|pt|quart|qt|ac|acre)s?\b|fl\.?\s?oz|fluid oun)/i;
 
 /**
  * The measures that a typed volume, rate or volume per area is in: "150 US gal" and "2 pt/ac" are in US ones,

@@ -1,6 +1,7 @@
 export { ENGLISH_TEXTS } from "./en/index.ts";
 export type { Words } from "./en/index.ts";
 export * from "./figures.ts";
+export * from "./grower.ts";
 export { ENGLISH } from "./language.ts";
 export type { Language } from "./language.ts";
 export * from "./load.ts";

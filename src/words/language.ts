@@ -1,5 +1,5 @@
 import { ENGLISH_TEXTS } from "./en/index.ts";
-import type { TranslatedWords, Words } from "./en/index.ts";
+import type { Translated, TranslatedWords, Words } from "./en/index.ts";
 import { figuresIn } from "./figures.ts";
 import type { Figures } from "./figures.ts";
 import { AS_WRITTEN, phraseBook } from "./phrases.ts";
@@ -19,6 +19,8 @@ export interface LanguagePack {
 export interface Language {
   readonly tag: LanguageTag;
   readonly words: Words;
+  /** Messages of the report's first page in this language, as far as it has them. */
+  readonly grower: Translated<"grower">;
   readonly figures: Figures;
   readonly phrases: PhraseBook;
   /** A text of the page, its holes not yet filled; what has no translation stays English. */
@@ -43,7 +45,7 @@ export function languageOf(tag: LanguageTag, pack: LanguagePack): Language {
   const phrases = phrasesOf(pack, figures.decimal);
   const page = (english: string): string =>
     Object.hasOwn(pack.page, english) ? (pack.page[english] ?? english) : phrases.name(english);
-  return { tag, words, figures, phrases, page };
+  return { tag, words, grower: pack.words.grower ?? {}, figures, phrases, page };
 }
 
 /** The phrase book, which also knows what the page says without holes: the names of choices. */

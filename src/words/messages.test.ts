@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { AMERICAN } from "./en-us/index.ts";
 import { GERMAN } from "./de/index.ts";
+import { GROWER } from "./en/grower.ts";
 import { ENGLISH_TEXTS } from "./en/index.ts";
 import { FRENCH } from "./fr/index.ts";
 import type { LanguagePack } from "./language.ts";
@@ -10,7 +11,7 @@ import { SPANISH } from "./es/index.ts";
 const MOST_WORDS = 20;
 
 type Texts = Readonly<Record<string, Readonly<Record<string, string>>>>;
-const english: Texts = ENGLISH_TEXTS;
+const english: Texts = { ...ENGLISH_TEXTS, grower: GROWER };
 const full: readonly [string, LanguagePack][] = [
   ["German", GERMAN],
   ["French", FRENCH],

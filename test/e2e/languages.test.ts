@@ -34,11 +34,11 @@ test("the main flow runs in German on a phone: a reading, the answer, the card; 
 
   const figure = page.locator("#section-water-facts .figure").first();
   const before = await figure.textContent();
-  await page.getByLabel("Calcium", { exact: true }).fill("184,5");
+  await page.getByRole("textbox", { name: "Calcium", exact: true }).fill("184,5");
   await expect.poll(() => figure.textContent(), SOON).not.toBe(before);
   expect(await page.getByTestId("card").locator("footer").textContent()).toMatch(/pH \d,\d/);
 
-  await page.getByLabel("Calcium", { exact: true }).fill("-5");
+  await page.getByRole("textbox", { name: "Calcium", exact: true }).fill("-5");
   await page.waitForSelector('[data-state="blocked"]');
   expect(await page.getByTestId("waiting").textContent()).toContain("Es fehlt noch:");
 

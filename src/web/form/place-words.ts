@@ -74,9 +74,8 @@ function rowWords(row: Row, draft: Draft, say: Say, name: Name): string {
 
 function unnamed(list: string, number: number, say: Say): string {
   if (list === "mix") return say("Product {number}", { number });
-  return list === "conditioners"
-    ? say("Conditioner {number}", { number })
-    : say("Other water {number}", { number });
+  if (list === "conditioners") return say("Conditioner {number}", { number });
+  return say("Other water {number}", { number });
 }
 
 function rowName(list: string, index: number, draft: Draft): string {

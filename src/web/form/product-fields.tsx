@@ -46,8 +46,10 @@ export function ProductFields({ row, index, alone }: ProductProps): ReactElement
   const say = useSay();
   const path = `mix[${String(index)}]`;
   const active = choiceOf(catalogue?.actives ?? [], row.active);
+  const named = ownName(row);
+  const own = named === null ? undefined : phrases.name(named);
   const title =
-    ownName(row) ??
+    own ??
     (active === undefined ? undefined : phrases.name(active.name)) ??
     (row.active === "" ? say("Product {number}", { number: index + 1 }) : row.active);
   return (

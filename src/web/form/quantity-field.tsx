@@ -1,7 +1,6 @@
 import { useState } from "react";
 import type { ReactElement } from "react";
 import type { WordedIssue } from "../engine/messages.ts";
-import type { Language } from "../../words/index.ts";
 import { splitTyped } from "../job/typed.ts";
 import type { Typed } from "../job/typed.ts";
 import { useLanguage, useSay } from "../language/language-context.ts";
@@ -11,11 +10,6 @@ import { fieldId, focusSoon, issuesOf, useForm } from "./form-context.ts";
 import { unitsFor } from "./units.ts";
 import { echoOf, familiarUnits, inUnit, settled } from "./measure.ts";
 import type { Measure } from "./measure.ts";
-
-/** The tag that tells the country: American English says it, for any other language the browser may know. */
-function countryTag({ tag }: Language): string {
-  return tag === "en-US" ? tag : navigator.language;
-}
 
 /** A unit as it is read: an option of a select can hold no subscript, so the digit itself is low. */
 function unitWords(unit: string): string {
@@ -53,7 +47,12 @@ export function QuantityField(props: QuantityFieldProps): ReactElement {
   const echo =
     measure === undefined
       ? null
-      : echoOf(measure, value, familiarUnits(measure, countryTag(language)), language);
+      : echoOf(
+          measure,
+          value,
+          familiarUnits(measure, language.tag === "en-US" ? language.tag : navigator.language),
+          language,
+        );
   return (
     <div className="field">
       <label htmlFor={id}>{say(props.label)}</label>

@@ -1,5 +1,3 @@
-import { measuresOf } from "../../units/index.ts";
-import type { Measures } from "../../units/index.ts";
 import type { LanguageTag } from "../../words/index.ts";
 
 /** Units a field offers first; any other that the engine reads may be typed into its box. */
@@ -16,13 +14,12 @@ export const UNITS = {
   time: ["h", "min", "d"],
 } as const;
 
-const US_FIRST: readonly Measures[] = ["US", "metric", "imperial"];
-const METRIC_FIRST: readonly Measures[] = ["metric", "imperial", "US"];
+/** Units of the United States among those a field offers. */
+const OF_US = /US|ac$|lb|°F/;
 
 /** Units in the order a country looks for them, each measure in its own order: US ones first in American English. */
 export function unitsFor(tag: LanguageTag, units: readonly string[]): readonly string[] {
-  const order = tag === "en-US" ? US_FIRST : METRIC_FIRST;
-  const rank = (unit: string): number =>
-    order.indexOf(unit === "°F" ? "US" : measuresOf(`1 ${/^lb/.test(unit) ? "US gal" : unit}`));
+  const ofUS = tag === "en-US" ? -1 : 2;
+  const rank = (unit: string): number => (/^imp/.test(unit) ? 1 : OF_US.test(unit) ? ofUS : 0);
   return [...units].sort((a, b) => rank(a) - rank(b));
 }

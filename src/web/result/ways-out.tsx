@@ -5,7 +5,7 @@ import { sayIn, useLanguage } from "../language/language-context.ts";
 import { Text } from "../language/text.tsx";
 import { Evidence, Rule, SourceLink } from "./evidence.tsx";
 import { commonRemarks, ownRemarks } from "../../report/index.ts";
-import { ENGLISH } from "../../words/index.ts";
+import { ENGLISH, fill } from "../../words/index.ts";
 import type { Language } from "../../words/index.ts";
 import { costWords, doseWords, inHundred, leastFreeOf, placeWords, rangeWords, sureWords } from "./words.ts";
 
@@ -251,7 +251,7 @@ export function programmeWords(programme: Programme, language: Language = ENGLIS
   const { waterVolume_LPerHa, filling } = programme;
   const name =
     programme.kind === "less water"
-      ? sayIn(language)("less water: {volume}", {
+      ? fill(language.words.answers.lessWater, {
           volume: figures.measured(waterVolume_LPerHa, "L/ha", filling.loads.measures),
         })
       : phrases.name(programme.name);

@@ -124,5 +124,5 @@ export const OWN_FIELDS: Phrases = {
   "wood ash": "Holzasche",
   urea: "Harnstoff",
   "Read as {number}": "Gelesen als {number}",
-  "less water: {volume}": "weniger Wasser: {volume}",
+  "an active without a name": "ein Wirkstoff ohne Namen",
 };

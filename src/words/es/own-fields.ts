@@ -124,5 +124,5 @@ export const OWN_FIELDS: Phrases = {
   "wood ash": "ceniza de madera",
   urea: "urea",
   "Read as {number}": "Leído como {number}",
-  "less water: {volume}": "menos agua: {volume}",
+  "an active without a name": "una materia activa sin nombre",
 };

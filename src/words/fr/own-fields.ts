@@ -124,5 +124,5 @@ export const OWN_FIELDS: Phrases = {
   "wood ash": "cendre de bois",
   urea: "urée",
   "Read as {number}": "Lu comme {number}",
-  "less water: {volume}": "moins d'eau : {volume}",
+  "an active without a name": "une substance sans nom",
 };
