@@ -46,9 +46,10 @@ export function readList(
     const found = columns === null ? null : byColumns(row, columns);
     const readings = found ?? byLooks(row);
     if (readings === null) {
-      const about = aboutSample(row);
-      if (about?.role === "sample") label ??= about.value;
-      if (about?.role === "date") sampled ??= plainDate(about.value);
+      for (const about of aboutSample(row)) {
+        if (about.role === "sample") label ??= about.value;
+        if (about.role === "date") sampled ??= plainDate(about.value);
+      }
       other.push({ line: row.line, text });
       continue;
     }
@@ -171,14 +172,21 @@ function unitAtStart(text: string): string {
   return "";
 }
 
-/** "Sample: Top bore", "Date sampled: 2026-03-02". */
-function aboutSample({ cells }: SheetRow): { readonly role: ColumnRole; readonly value: string } | null {
-  const [first = "", second = ""] = cells;
-  const split = second === "" ? /^([^:]{2,40}):\s*(.+)$/.exec(first) : null;
-  const heading = split?.[1] ?? first.replace(/:$/, "");
-  const value = split?.[2] ?? second;
-  const role = roleOf(heading);
-  return role === null || value === "" ? null : { role, value };
+interface About {
+  readonly role: ColumnRole;
+  readonly value: string;
+}
+
+/** "Sample: Top bore", "Date sampled: 2026-03-02", in a cell of its own or parted over two, several in a line. */
+function aboutSample({ cells }: SheetRow): readonly About[] {
+  return cells.flatMap((cell, i): readonly About[] => {
+    const split = /^([^:]{2,40}):\s*(.+)$/.exec(cell);
+    const heading = split?.[1] ?? cell.replace(/:$/, "");
+    // Without a colon only the first cell of a line is taken as what the next one is about.
+    const value = split?.[2] ?? (i === 0 || cell.endsWith(":") ? (cells[i + 1] ?? "") : "");
+    const role = roleOf(heading);
+    return role === null || value === "" ? [] : [{ role, value }];
+  });
 }
 
 /** An ISO date, or a day that can be read in one way only ("14.03.2026", "25/3/2026"); null otherwise. */

@@ -112,6 +112,54 @@ describe("readSheet, one line a reading", () => {
   });
 });
 
+describe("readSheet, lists side by side", () => {
+  const BOTH = ["calcium 92 mg/L", "magnesium 31 mg/L", "sodium 50 mg/L", "pH 7.4"];
+
+  it("reads both, told by their headings", () => {
+    const sheet = readSheetCells([
+      ["Parameter", "Result", "Unit", "Parameter", "Result", "Unit"],
+      ["Calcium", "92", "mg/L", "Sodium", "50", "mg/L"],
+      ["Magnesium", "31", "mg/L", "pH", "7.4", ""],
+    ]);
+    expect(sheet.samples).toHaveLength(1);
+    expect(understood(sheet)).toEqual(BOTH);
+  });
+
+  it("reads both without a heading", () => {
+    const sheet = readSheetCells([
+      ["Report 17"],
+      ["Calcium", "92", "mg/L", "Sodium", "50", "mg/L"],
+      ["Magnesium", "31", "mg/L", "pH", "7.4"],
+    ]);
+    expect(understood(sheet)).toEqual(BOTH);
+    expect(entryOn(sheet, 2).raw).toBe("Calcium | 92 | mg/L");
+  });
+
+  it("reads three, and what stands above them", () => {
+    const sheet = readSheetCells([
+      ["Report 17", "Sample: Top bore", "Date sampled:", "2026-03-02"],
+      ["Calcium", "92", "mg/L", "Sodium", "50", "mg/L", "Iron", "0.3", "mg/L"],
+      ["Magnesium", "31", "mg/L", "Chloride", "80", "mg/L", "pH", "7.4"],
+    ]);
+    expect(understood(sheet)).toHaveLength(6);
+    expect(sheet.samples[0]).toMatchObject({ label: "Top bore", sampled: "2026-03-02" });
+  });
+
+  it("takes a column of bases and limits for no second list", () => {
+    const rows = [
+      ["Nitrate", "12", "mg/L", "NO3", "50"],
+      ["Phosphate", "0.3", "mg/L", "PO4", "5"],
+    ];
+    for (const heading of [[], [["Parameter", "Result", "Unit", "Basis", "Limit"]]]) {
+      const sheet = readSheetCells([...heading, ...rows]);
+      expect(sheet.samples.flatMap(({ entries }) => entries).map(({ value }) => value)).toEqual([
+        "12",
+        "0.3",
+      ]);
+    }
+  });
+});
+
 describe("readSheet, one line a sample", () => {
   it("reads units from the headings", () => {
     const sheet = readSheet(
@@ -152,6 +200,13 @@ describe("readSheet, one line a sample", () => {
       "magnesium 2.5 meq/L",
       "sodium 1.1 meq/L",
     ]);
+  });
+});
+
+describe("readSheet, a figure with a footnote", () => {
+  it.each(["92¹", "92 1", "92⁽¹⁾"])("asks about %s and never reads 921", (value) => {
+    const [entry] = readSheetCells([["Calcium", value, "mg/L"]]).samples.flatMap(({ entries }) => entries);
+    expect(entry?.status).toBe("asked");
   });
 });
 

@@ -2,6 +2,7 @@ import { decimalMarkOf, rowsOf } from "./cells.ts";
 import type { SheetRow } from "./cells.ts";
 import { longColumns, readLong } from "./long-layout.ts";
 import { readList } from "./list-layout.ts";
+import { inOneList } from "./panels.ts";
 import { readWide, wideHeading } from "./wide-layout.ts";
 import type { EntryStatus, SheetEntry, SheetOptions, SheetRead, SheetSample } from "./types.ts";
 
@@ -37,12 +38,13 @@ function readSheetRows(rows: readonly SheetRow[], options: SheetOptions): SheetR
     const read = readLong(rows.slice(1), long, decimal, options);
     return { layout: "one line a result", decimal, samples: withSeconds(read.samples), other: read.other };
   }
-  const heading = wideHeading(rows);
+  const listed = inOneList(rows);
+  const heading = wideHeading(listed);
   if (heading !== null) {
-    const read = readWide(rows, heading, decimal, options);
+    const read = readWide(listed, heading, decimal, options);
     return { layout: "one line a sample", decimal, samples: withSeconds(read.samples), other: read.other };
   }
-  const read = readList(rows, decimal, options);
+  const read = readList(listed, decimal, options);
   return { layout: "one line a reading", decimal, samples: withSeconds(read.samples), other: read.other };
 }
 
