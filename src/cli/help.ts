@@ -22,7 +22,7 @@ Commands
   complaint RECORD
                   what the water could have taken from an application that failed,
                   beside the other usual causes; never proof
-  sheet FILE      readings found on a laboratory sheet (text or CSV), and what to ask
+  sheet FILE      readings found on a laboratory sheet (text, CSV or PDF), and what to ask
   speciate CASE   components, totals and constants to concentrations
   flasks DEMO     what each flask of a demonstration looks like, step by step
   serve           the page in a browser

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { writePdf } from "../../test/pdf/write-pdf.ts";
 import type { CliIo } from "./io.ts";
 import { runCli } from "./run.ts";
 
@@ -43,6 +44,20 @@ test("a sheet comes out as a water block, with what has to be asked beside it", 
   expect(err).toBe("1 reading has to be asked about.\n");
 });
 
+const PAGE = [
+  { text: "Calcium", x: 50, y: 700 },
+  { text: "92", x: 200, y: 700 },
+  { text: "mg/L", x: 240, y: 700 },
+];
+
+test("a PDF is read, and what of it was not is said", async () => {
+  const { code, out, err } = await sheet(writePdf([PAGE, []]));
+  expect(code).toBe(0);
+  expect(out).toContain('- {parameter: calcium, value: "92", unit: "mg/L"}');
+  expect(out).toContain("[line 1: Calcium | 92 | mg/L]");
+  expect(err).toContain("Page 2 without text");
+});
+
 test("as data it carries every line and the readings of each sample", async () => {
   const { out } = await sheet(utf8("Site;Ca (mg/L);Mg (mg/L);pH\nA;92;31;7,4\nB;20;5;6,9"), "--json");
   const data = JSON.parse(out) as { samples: { label: string; readings: unknown[] }[] };
@@ -60,6 +75,9 @@ test("an old encoding is read and said", async () => {
 });
 
 test.each([
+  ["a scanned PDF", writePdf([[]]), "holds pictures without text"],
+  ["a PDF cut short", writePdf([PAGE]).subarray(0, 200), "a broken PDF"],
+  ["a flood that begins as a PDF", utf8(`%PDF-1.4${" ".repeat(5_000_000)}`), "a PDF of at most 5 MB"],
   ["a picture", new Uint8Array([0x89, 0x50, 0, 1]), "expected a text or CSV file"],
   ["a letter", utf8("Dear grower,\nplease find the invoice attached."), "no reading found"],
   ["nothing", utf8(""), "no reading found"],

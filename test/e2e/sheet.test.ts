@@ -1,6 +1,8 @@
 import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { SHEET_CELLS } from "../pdf/sheet.ts";
+import { writePdf } from "../pdf/write-pdf.ts";
 import { setStage, SOON } from "./page.ts";
 import type { Stage } from "./page.ts";
 import { workbook } from "./workbook.ts";
@@ -19,7 +21,8 @@ const reference = (name: string): string =>
   fileURLToPath(new URL(`../reference/sheets/${name}`, import.meta.url));
 
 async function openPanel(): Promise<void> {
-  await page.getByText("Paste or open a lab sheet").click();
+  if (!(await page.locator("#sheet-text").isVisible()))
+    await page.getByText("Paste or open a lab sheet").click();
   await page.waitForSelector("#sheet-text");
 }
 
@@ -116,4 +119,65 @@ test("a spreadsheet is read, and what of it was not read is said", async () => {
     buffer: Buffer.from([255, 216, 255, 224, 0, 16]),
   });
   expect(await page.getByRole("alert").textContent()).toContain("photo.jpg is not text");
+});
+
+/** A sheet as a browser prints it: a table with lines around its cells, and CaCO3 with its small figure below. */
+async function printedSheet(): Promise<Buffer> {
+  const printer = await stage.open(900, 900);
+  const rows = SHEET_CELLS.map((cells) => {
+    const tags = cells.map((cell) => {
+      const html = cell.replaceAll("<", "&lt;").replace("CaCO3", "CaCO<sub>3</sub>");
+      return cells.length === 1 ? `<td colspan="4">${html}</td>` : `<td>${html}</td>`;
+    });
+    return `<tr>${tags.join("")}</tr>`;
+  });
+  await printer.setContent(
+    `<style>td { border: 1px solid; padding: 3px 6px; max-width: 12em }</style><table>${rows.join("")}</table>`,
+  );
+  const pdf = await printer.pdf({ format: "A4" });
+  await printer.close();
+  return pdf;
+}
+
+/** What is shown of the sheet: raw beside understood, group by group. */
+async function shown(): Promise<string[]> {
+  const texts = await page.locator("[data-testid=sheet-preview] li").allTextContents();
+  return texts.map((text) => text.replace(/[Ll]ine \d+/g, "line"));
+}
+
+test("a PDF gives the readings that the same table gives, raw beside understood, and they are taken over", async () => {
+  const before = await readingsOnForm();
+  await openPanel();
+  await page.fill("#sheet-text", SHEET_CELLS.map((row) => row.join("\t")).join("\n"));
+  await expect.poll(groups, SOON).toEqual(expect.arrayContaining(["To ask: 1", "Understood: 7"]));
+  const expected = await shown();
+  await page.fill("#sheet-text", "");
+  await expect.poll(groups, SOON).toEqual([]);
+  await page.setInputFiles('input[aria-label="Sheet file"]', {
+    name: "sheet.pdf",
+    mimeType: "application/pdf",
+    buffer: await printedSheet(),
+  });
+  await expect.poll(groups, SOON).toEqual(expect.arrayContaining(["To ask: 1", "Understood: 7"]));
+  expect(await shown()).toEqual(expected);
+  await page.getByRole("button", { name: "Take over 7 readings" }).click();
+  await expect
+    .poll(readingsOnForm, SOON)
+    .toEqual(expect.arrayContaining(["Total hardness 357 mg/L as CaCO3", "Iron <0.05 mg/L"]));
+  expect(await page.inputValue("#field-water-source")).toBe("Top bore");
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect.poll(readingsOnForm, SOON).toEqual(before);
+});
+
+test.each([
+  ["a scanned PDF", writePdf([[]]), "holds pictures without text"],
+  ["a broken PDF", writePdf([[]]).subarray(0, 60), "is a broken PDF"],
+])("%s is refused with what to do instead", async (_what, bytes, words) => {
+  await openPanel();
+  await page.setInputFiles('input[aria-label="Sheet file"]', {
+    name: "sheet.pdf",
+    mimeType: "application/pdf",
+    buffer: Buffer.from(bytes),
+  });
+  await expect.poll(() => page.getByRole("alert").textContent(), SOON).toContain(words);
 });

@@ -1,5 +1,7 @@
+import { isPdf, PDF_PROBLEMS } from "../../pdf/index.ts";
 import type { SheetInput } from "../engine/messages.ts";
 import type { Say } from "../language/language-context.ts";
+import { askPdf } from "./ask-pdf.ts";
 
 /** Largest sheet file read [bytes]. */
 const MOST_BYTES = 5_000_000;
@@ -9,15 +11,14 @@ export type FileRead =
   | { readonly ok: true; readonly input: SheetInput; readonly note: string | null }
   | { readonly ok: false; readonly problem: string };
 
-/** How files begin that are not text but still known. */
+/** How a spreadsheet file begins. */
 const ZIP = [0x50, 0x4b, 0x03, 0x04] as const;
-const PDF = [0x25, 0x50, 0x44, 0x46] as const;
 
 const beginsWith = (bytes: Uint8Array, start: readonly number[]): boolean =>
   start.every((byte, i) => bytes[i] === byte);
 
 /**
- * Reads a laboratory sheet from a file: text, a table parted by signs, or a spreadsheet (.xlsx).
+ * Reads a laboratory sheet from a file: text, a table parted by signs, a spreadsheet (.xlsx) or a PDF.
  *
  * @param say puts what cannot be read into the language of the page
  */
@@ -31,12 +32,7 @@ export async function readSheetFile(file: File, say: Say): Promise<FileRead> {
   }
   const bytes = new Uint8Array(await file.arrayBuffer());
   if (beginsWith(bytes, ZIP)) return workbookInput(file.name, bytes.buffer, say);
-  if (beginsWith(bytes, PDF)) {
-    return {
-      ok: false,
-      problem: say("{name} is a PDF. Open it, copy its text and paste it here.", { name: file.name }),
-    };
-  }
+  if (isPdf(bytes)) return pdfInput(file.name, bytes, say);
   const text = decodedText(bytes);
   if (text === null) {
     return {
@@ -69,6 +65,23 @@ async function workbookInput(name: string, bytes: ArrayBuffer, say: Say): Promis
       problem: say("{name} is no spreadsheet of the kind .xlsx. Save it as .xlsx or CSV.", { name }),
     };
   }
+}
+
+/** The reader of PDFs is large: its thread is started only when someone opens one. */
+async function pdfInput(name: string, bytes: Uint8Array<ArrayBuffer>, say: Say): Promise<FileRead> {
+  const read = await askPdf(bytes);
+  if (read === null) {
+    return {
+      ok: false,
+      problem: say("{name} could not be read here. Open it, copy its text and paste it here.", { name }),
+    };
+  }
+  if (!read.ok) return { ok: false, problem: say(PDF_PROBLEMS[read.problem], { name }) };
+  return {
+    ok: true,
+    input: { cells: read.cells },
+    note: read.notes.map((note) => say(note)).join(" ") || null,
+  };
 }
 
 /** UTF-8, else Windows-1252 as office programs write it; null for bytes that are no text. */

@@ -72,4 +72,18 @@ export const ISSUE_TEXTS: Phrases = {
   "Swap the two, or check the label.": "Beide tauschen oder das Etikett prüfen.",
   "The least water volume is above the planned one.": "Die kleinste Wassermenge liegt über der geplanten.",
   "Swap the two, or leave the least one out.": "Beide tauschen oder die kleinste weglassen.",
+  // What is said of a sheet in a PDF.
+  "Read: the first {read} of {pages} pages. Open the others as a file of their own.":
+    "Gelesen: die ersten {read} von {pages} Seiten. Die anderen als eigene Datei öffnen.",
+  "Page {page} broke off and could not be read to the end.":
+    "Seite {page} brach ab und war nicht bis zum Ende zu lesen.",
+  "Pages {list} broke off and could not be read to the end.":
+    "Die Seiten {list} brachen ab und waren nicht bis zum Ende zu lesen.",
+  "Page {page} without text: a picture is not read.": "Seite {page} ohne Text: ein Bild wird nicht gelesen.",
+  "Pages {list} without text: a picture is not read.":
+    "Seiten {list} ohne Text: ein Bild wird nicht gelesen.",
+  "Not read: {count} filled-in form fields. Print the file to a PDF and open that.":
+    "Nicht gelesen: {count} ausgefüllte Formularfelder. Als PDF drucken und dieses öffnen.",
+  "Some of its letters have no known meaning. Compare what was read with the sheet.":
+    "Einige Buchstaben sind unbekannt. Das Gelesene mit dem Blatt vergleichen.",
 };

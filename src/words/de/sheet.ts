@@ -3,8 +3,14 @@ import type { Phrases } from "../phrases.ts";
 /** The panel for a laboratory's sheet. */
 export const SHEET: Phrases = {
   "{name} is {size} MB; a sheet is at most 5 MB.": "{name} hat {size} MB; ein Blatt hat höchstens 5 MB.",
-  "{name} is a PDF. Open it, copy its text and paste it here.":
-    "{name} ist ein PDF. Öffnen, den Text kopieren und hier einfügen.",
+  "{name} is locked with a password. Open it, print it to a PDF without one, and take that.":
+    "{name} ist mit einem Kennwort gesperrt. Öffnen, ohne Kennwort als PDF drucken und dieses nehmen.",
+  "{name} is a broken PDF. Fetch it anew, or open it, copy its text and take that.":
+    "{name} ist ein beschädigtes PDF. Neu holen, oder öffnen, den Text kopieren und nehmen.",
+  "{name} holds pictures without text. Ask the laboratory for a file, or type the readings in.":
+    "{name} enthält Bilder ohne Text. Das Labor um eine Datei bitten, oder die Messwerte eintippen.",
+  "{name} could not be read here. Open it, copy its text and paste it here.":
+    "{name} war hier nicht zu lesen. Öffnen, den Text kopieren und hier einfügen.",
   "{name} is not text. Save it as CSV, or copy its cells and paste them.":
     "{name} ist kein Text. Als CSV sichern, oder die Zellen kopieren und einfügen.",
   "{name} holds no filled cell.": "{name} enthält keine gefüllte Zelle.",

@@ -69,4 +69,17 @@ export const ISSUE_TEXTS: Phrases = {
   "Swap the two, or check the label.": "Cámbielas o revise la etiqueta.",
   "The least water volume is above the planned one.": "El volumen mínimo supera el planeado.",
   "Swap the two, or leave the least one out.": "Cámbielas u omita el mínimo.",
+  // What is said of a sheet in a PDF.
+  "Read: the first {read} of {pages} pages. Open the others as a file of their own.":
+    "Leídas: las primeras {read} de {pages} páginas. Abra las demás en un archivo aparte.",
+  "Page {page} broke off and could not be read to the end.":
+    "La página {page} se corta y no se pudo leer hasta el final.",
+  "Pages {list} broke off and could not be read to the end.":
+    "Las páginas {list} se cortan y no se pudieron leer hasta el final.",
+  "Page {page} without text: a picture is not read.": "Página {page} sin texto: una imagen no se lee.",
+  "Pages {list} without text: a picture is not read.": "Páginas {list} sin texto: una imagen no se lee.",
+  "Not read: {count} filled-in form fields. Print the file to a PDF and open that.":
+    "Sin leer: {count} campos de formulario rellenos. Imprima el archivo en PDF y abra ese.",
+  "Some of its letters have no known meaning. Compare what was read with the sheet.":
+    "Algunas letras son desconocidas. Compare lo leído con la hoja.",
 };

@@ -3,8 +3,14 @@ import type { Phrases } from "../phrases.ts";
 /** The panel for a laboratory's sheet. */
 export const SHEET: Phrases = {
   "{name} is {size} MB; a sheet is at most 5 MB.": "{name} ocupa {size} MB; una hoja tiene como mucho 5 MB.",
-  "{name} is a PDF. Open it, copy its text and paste it here.":
-    "{name} es un PDF. Ábralo, copie su texto y péguelo aquí.",
+  "{name} is locked with a password. Open it, print it to a PDF without one, and take that.":
+    "{name} está protegido con contraseña. Ábralo, imprímalo en PDF sin ella y use ese.",
+  "{name} is a broken PDF. Fetch it anew, or open it, copy its text and take that.":
+    "{name} es un PDF dañado. Pídalo de nuevo, o ábralo, copie su texto y úselo.",
+  "{name} holds pictures without text. Ask the laboratory for a file, or type the readings in.":
+    "{name} contiene imágenes sin texto. Pida un archivo al laboratorio, o escriba las mediciones.",
+  "{name} could not be read here. Open it, copy its text and paste it here.":
+    "{name} no se pudo leer aquí. Ábralo, copie su texto y péguelo aquí.",
   "{name} is not text. Save it as CSV, or copy its cells and paste them.":
     "{name} no es texto. Guárdelo como CSV, o copie sus celdas y péguelas.",
   "{name} holds no filled cell.": "{name} no tiene celdas llenas.",

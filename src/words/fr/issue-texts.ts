@@ -70,4 +70,17 @@ export const ISSUE_TEXTS: Phrases = {
   "Swap the two, or check the label.": "Les échanger, ou vérifier l'étiquette.",
   "The least water volume is above the planned one.": "Le volume minimal dépasse le volume prévu.",
   "Swap the two, or leave the least one out.": "Les échanger, ou omettre le minimum.",
+  // What is said of a sheet in a PDF.
+  "Read: the first {read} of {pages} pages. Open the others as a file of their own.":
+    "Lu : les {read} premières de {pages} pages. Ouvrir les autres dans un fichier à part.",
+  "Page {page} broke off and could not be read to the end.":
+    "La page {page} s'interrompt et n'a pas pu être lue jusqu'au bout.",
+  "Pages {list} broke off and could not be read to the end.":
+    "Les pages {list} s'interrompent et n'ont pas pu être lues jusqu'au bout.",
+  "Page {page} without text: a picture is not read.": "Page {page} sans texte : une image n'est pas lue.",
+  "Pages {list} without text: a picture is not read.": "Pages {list} sans texte : une image n'est pas lue.",
+  "Not read: {count} filled-in form fields. Print the file to a PDF and open that.":
+    "Non lu : {count} champs de formulaire remplis. Imprimer le fichier en PDF et ouvrir celui-ci.",
+  "Some of its letters have no known meaning. Compare what was read with the sheet.":
+    "Certaines lettres sont inconnues. Comparer ce qui a été lu avec le bulletin.",
 };

@@ -3,8 +3,14 @@ import type { Phrases } from "../phrases.ts";
 /** The panel for a laboratory's sheet. */
 export const SHEET: Phrases = {
   "{name} is {size} MB; a sheet is at most 5 MB.": "{name} fait {size} Mo ; un bulletin fait au plus 5 Mo.",
-  "{name} is a PDF. Open it, copy its text and paste it here.":
-    "{name} est un PDF. L'ouvrir, copier son texte et le coller ici.",
+  "{name} is locked with a password. Open it, print it to a PDF without one, and take that.":
+    "{name} est protégé par un mot de passe. L'ouvrir, l'imprimer en PDF sans mot de passe, et prendre celui-ci.",
+  "{name} is a broken PDF. Fetch it anew, or open it, copy its text and take that.":
+    "{name} est un PDF abîmé. Le redemander, ou l'ouvrir, copier son texte et le prendre.",
+  "{name} holds pictures without text. Ask the laboratory for a file, or type the readings in.":
+    "{name} contient des images sans texte. Demander un fichier au laboratoire, ou saisir les mesures.",
+  "{name} could not be read here. Open it, copy its text and paste it here.":
+    "{name} n'a pas pu être lu ici. L'ouvrir, copier son texte et le coller ici.",
   "{name} is not text. Save it as CSV, or copy its cells and paste them.":
     "{name} n'est pas du texte. L'enregistrer en CSV, ou copier ses cellules et les coller.",
   "{name} holds no filled cell.": "{name} n'a aucune cellule remplie.",

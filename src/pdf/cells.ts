@@ -1,0 +1,72 @@
+import type { Line, Piece } from "./lines.ts";
+
+/** A cell of a line or of a row, and where it stands [points]. */
+export interface Cell {
+  readonly text: string;
+  readonly x: number;
+  readonly right: number;
+  /** Baseline of its first line and of its last one. */
+  readonly top: number;
+  readonly bottom: number;
+  readonly size: number;
+}
+
+/** A gap wider than this share of the letters parts two cells; one wider than the second parts two words. */
+const CELL_GAP = 0.6;
+const WORD_GAP = 0.12;
+/** A limit sign belongs to the number after it, even where it stands in a narrow column of its own. */
+const SIGN_GAP = 6;
+
+const RAISED_SIGNS: Readonly<Record<string, string>> = {
+  ...Object.fromEntries([..."⁰¹²³⁴⁵⁶⁷⁸⁹"].map((sign, digit) => [String(digit), sign])),
+  "+": "⁺",
+  "-": "⁻",
+  "−": "⁻",
+  "–": "⁻",
+};
+
+/** The cells of a line: words with usual gaps make one cell, a wide gap begins the next. */
+export function cellsOf({ y, pieces }: Line): readonly Cell[] {
+  const cells: Cell[] = [];
+  for (const piece of pieces) {
+    const before = cells.at(-1);
+    const gap = before === undefined ? Infinity : piece.x - before.right;
+    const size = Math.max(piece.size, before?.size ?? 0);
+    if (before === undefined || gap > CELL_GAP * size) {
+      const text = piece.text.trim();
+      cells.push({ text, x: piece.x, right: piece.right, top: y, bottom: y, size: piece.size });
+      continue;
+    }
+    const space = gap > WORD_GAP * size || /\s$/.test(before.text) || /^\s/.test(piece.text);
+    const text = hung(before.text, piece, space);
+    cells[cells.length - 1] = { ...before, text, right: Math.max(before.right, piece.right), size };
+  }
+  return withSigns(cells);
+}
+
+/**
+ * Text with the next piece put behind it. A raised figure stays one: as a plain figure "92" with footnote 1 would be
+ * read as 921. A lowered one behind letters is part of a formula.
+ */
+function hung(text: string, { text: added, script }: Piece, space: boolean): string {
+  const next = added.trim();
+  if (script === "raised") {
+    const signs = [...next].map((sign) => RAISED_SIGNS[sign]);
+    if (signs.every((sign) => sign !== undefined)) return `${text.trimEnd()}${signs.join("")}`;
+  }
+  const parted = script !== "none" && /\d$/.test(text) && /^[\p{L}\d]/u.test(next);
+  return `${text.trimEnd()}${space || parted ? " " : ""}${next}`;
+}
+
+/** Cells with "<" and the like put before the number that stands in the next one. */
+function withSigns(cells: readonly Cell[]): readonly Cell[] {
+  const joined: Cell[] = [];
+  for (const cell of cells) {
+    const before = joined.at(-1);
+    const near = before !== undefined && cell.x - before.right < SIGN_GAP * cell.size;
+    if (near && /^[<>≤≥]$/.test(before.text) && /^\d/.test(cell.text)) {
+      joined[joined.length - 1] = { ...cell, text: `${before.text} ${cell.text}`, x: before.x };
+    } else joined.push(cell);
+  }
+  return joined;
+}
