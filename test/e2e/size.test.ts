@@ -64,3 +64,11 @@ test.each(["aqueous", "solids", "actives"])("the constants of %s come once, with
 test("the whole install is at most 1 MB", () => {
   expect(total(all)).toBeLessThanOrEqual(1000);
 });
+
+test("the reader of PDFs is kept on the device, and no first load waits for it", () => {
+  const [reader, ...more] = all.filter((file) => /pdf\.worker-.*\.js$/.test(file));
+  expect(more).toEqual([]);
+  expect(reader).toBeDefined();
+  expect(readFileSync(join(root, "sw.js"), "utf8")).toContain(reader);
+  expect(firstLoad()).not.toContain(reader);
+});
