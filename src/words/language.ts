@@ -18,6 +18,8 @@ export interface LanguagePack {
 /** One language: its messages, its numbers and dates, and its phrases for the texts of the data. */
 export interface Language {
   readonly tag: LanguageTag;
+  /** What it was made from: plain data, which can be handed to another thread. */
+  readonly pack: LanguagePack;
   readonly words: Words;
   /** Messages of the report's first page in this language, as far as it has them. */
   readonly grower: Translated<"grower">;
@@ -45,7 +47,7 @@ export function languageOf(tag: LanguageTag, pack: LanguagePack): Language {
   const phrases = phrasesOf(pack, figures.decimal);
   const page = (english: string): string =>
     Object.hasOwn(pack.page, english) ? (pack.page[english] ?? english) : phrases.name(english);
-  return { tag, words, grower: pack.words.grower ?? {}, figures, phrases, page };
+  return { tag, pack, words, grower: pack.words.grower ?? {}, figures, phrases, page };
 }
 
 /** The phrase book, which also knows what the page says without holes: the names of choices. */

@@ -35,8 +35,7 @@ import type { CardFacts } from "../../report/index.ts";
 import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
-import { ENGLISH, fill, loadLanguage } from "../../words/index.ts";
-import type { LanguageTag } from "../../words/index.ts";
+import { ENGLISH, fill, languageOf } from "../../words/index.ts";
 import { sheetView } from "./sheet-view.ts";
 import type { FlasksRequest } from "../flasks/messages.ts";
 import type { JobDocument } from "../job/to-document.ts";
@@ -55,9 +54,8 @@ import type {
 
 const thermo = builtInThermo();
 const trade = builtInTrade();
-/** The language of all that is said from here; the page says which before it asks. */
+/** The language of all that is said from here; the page hands it over before it asks. */
 let language = ENGLISH;
-let languageIsHere = Promise.resolve();
 
 function say(reply: EngineReply): void {
   self.postMessage(reply);
@@ -270,15 +268,10 @@ async function flasks(request: FlasksRequest): Promise<void> {
   });
 }
 
-/** Takes up a language; where it cannot be fetched, the one before stays. */
-async function speak(tag: LanguageTag): Promise<void> {
-  language = await loadLanguage(tag).catch(() => language);
-}
-
 self.onmessage = (event: MessageEvent<EngineRequest>) => {
   const request = event.data;
-  if (request.type === "language") languageIsHere = speak(request.tag);
-  else if ("document" in request) void languageIsHere.then(() => answer(request));
+  if (request.type === "language") language = languageOf(request.tag, request.pack);
+  else if ("document" in request) void answer(request);
   else if (request.type === "sheet") say(sheet(request));
   else if (request.type === "about") say(about(request));
   else void flasks(request.request);

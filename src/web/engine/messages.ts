@@ -8,7 +8,7 @@ import type {
 } from "../../agronomy/index.ts";
 import type { DecimalMark } from "../../units/index.ts";
 import type { EntryChoice, EntryStatus, SheetOptions, SheetText } from "../../water/index.ts";
-import type { LanguageTag } from "../../words/index.ts";
+import type { LanguagePack, LanguageTag } from "../../words/index.ts";
 import type { FlasksReply, FlasksRequest } from "../flasks/messages.ts";
 import type { JobDocument } from "../job/to-document.ts";
 
@@ -122,7 +122,7 @@ export interface AnswerRequest {
 /** What the page asks of the engine. */
 export type EngineRequest =
   | AnswerRequest
-  | { readonly type: "language"; readonly tag: LanguageTag }
+  | { readonly type: "language"; readonly tag: LanguageTag; readonly pack: LanguagePack }
   | { readonly type: "flasks"; readonly request: FlasksRequest }
   | {
       readonly type: "sheet";

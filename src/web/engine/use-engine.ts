@@ -1,5 +1,4 @@
 import { useCallback, useLayoutEffect, useMemo, useRef, useState } from "react";
-import type { LanguageTag } from "../../words/index.ts";
 import { useLanguage } from "../language/language-context.ts";
 import type { JobDocument } from "../job/to-document.ts";
 import { startEngine } from "./start-engine.ts";
@@ -95,7 +94,7 @@ export function useEngine<K extends keyof AnswerTo>(
   document: JobDocument,
   job: string,
 ): EngineView<K> {
-  const { tag } = useLanguage();
+  const { tag, pack } = useLanguage();
   const worker = useRef<Worker | null>(null);
   const newest = useRef<Question>({ id: 0, job, text: "" });
   const lastCall = useRef(0);
@@ -136,13 +135,17 @@ export function useEngine<K extends keyof AnswerTo>(
     };
   }, [kind]);
 
+  // The page has the words already; a language of its own would be in the worker's files a second time.
+  useLayoutEffect(() => {
+    worker.current?.postMessage({ type: "language", tag, pack } satisfies EngineRequest);
+  }, [tag, pack, kind]);
+
   const text = useMemo(() => JSON.stringify({ tag, job, document }), [tag, job, document]);
   // Before the page is drawn: the engine works while it is.
   useLayoutEffect(() => {
     const id = newest.current.id + 1;
-    const asked = JSON.parse(text) as { tag: LanguageTag; job: string; document: JobDocument };
+    const asked = JSON.parse(text) as { job: string; document: JobDocument };
     newest.current = { id, job: asked.job, text };
-    worker.current?.postMessage({ type: "language", tag: asked.tag } satisfies EngineRequest);
     worker.current?.postMessage({ type: kind, id, document: asked.document } satisfies EngineRequest);
   }, [text, kind]);
 

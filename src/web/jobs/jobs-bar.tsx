@@ -1,17 +1,20 @@
-import { useState } from "react";
+import { Suspense, useState } from "react";
 import type { ReactElement, ReactNode } from "react";
 import { bookFile } from "../../records/index.ts";
 import { useSay } from "../language/language-context.ts";
 import { fieldId } from "../form/form-context.ts";
+import { late } from "../late.tsx";
 import { saveText } from "../save-text.ts";
 import { useLinkedJob } from "../share/use-linked-job.ts";
-import { JobsPanel } from "./jobs-panel.tsx";
 import { newStamp } from "./start-book.ts";
 import { isRefused } from "./use-book.ts";
 import type { BookView } from "./use-book.ts";
 import { usePersistence } from "./use-persistence.ts";
 import { agoWords, jobsWords } from "./words.ts";
 import "./jobs.css";
+
+/** Fetched when it is first opened. */
+const JobsPanel = late(async () => (await import("./jobs-panel.tsx")).JobsPanel);
 
 /** The open job's title, the way to all jobs, and how well they are kept. */
 export function JobsBar({ view }: { view: BookView }): ReactElement {
@@ -77,14 +80,16 @@ export function JobsBar({ view }: { view: BookView }): ReactElement {
       <Trouble view={view} onSaveCopy={saveCopy} />
       <div id="jobs-panel" hidden={!isOpen}>
         {isOpen && (
-          <JobsPanel
-            view={view}
-            copyCount={jobsWords(own.length, say)}
-            persistence={persistence}
-            onAsk={ask}
-            onSaveCopy={saveCopy}
-            onOpenLink={openLink}
-          />
+          <Suspense>
+            <JobsPanel
+              view={view}
+              copyCount={jobsWords(own.length, say)}
+              persistence={persistence}
+              onAsk={ask}
+              onSaveCopy={saveCopy}
+              onOpenLink={openLink}
+            />
+          </Suspense>
         )}
       </div>
     </section>

@@ -5,7 +5,7 @@ import { sayIn, useLanguage } from "../language/language-context.ts";
 import { DotRow } from "./dots.tsx";
 import { Evidence } from "./evidence.tsx";
 import { costWords, inHundred, leastFreeOf, placeWords, sureWords } from "./words.ts";
-import { programmeWords } from "./ways-out.tsx";
+import { programmeWords } from "./programme-words.ts";
 
 /** How sure the aim is met, in a sentence and in dots that can be counted. */
 function Sure({ programme, aim }: { programme: Programme; aim: Job["aim"] }): ReactElement | null {

@@ -1,7 +1,7 @@
 import type { ReactElement } from "react";
 import type { Job, Programme } from "../../agronomy/index.ts";
 import { costWords, inHundred, leastFreeOf, sureWords } from "./words.ts";
-import { programmeWords } from "./ways-out.tsx";
+import { programmeWords } from "./programme-words.ts";
 
 /** Heights of the picture [px]. */
 const PLOT = 190;

@@ -4,7 +4,7 @@ import type { Language } from "../../words/index.ts";
 import type { Planned } from "../engine/messages.ts";
 import { sayIn } from "../language/language-context.ts";
 import { inHundred, leastFreeOf, placeWords } from "./words.ts";
-import { programmeWords } from "./ways-out.tsx";
+import { programmeWords } from "./programme-words.ts";
 
 /** The result in two short sentences, for a screen reader and for the top of the page. */
 export function headline(

@@ -4,7 +4,7 @@ import type { Programme } from "../../agronomy/index.ts";
 import type { Planned } from "../engine/messages.ts";
 import { Section } from "../form/section.tsx";
 import { Evidence } from "./evidence.tsx";
-import { programmeWords } from "./ways-out.tsx";
+import { programmeWords } from "./programme-words.ts";
 
 const words = {
   title: "What it comes to",

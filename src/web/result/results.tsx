@@ -20,7 +20,8 @@ import { SumList } from "./sum-list.tsx";
 import { fillingSums, hardnessSum } from "./sums.ts";
 import { Sources, WaterFacts } from "./water-facts.tsx";
 import { ThreeAnswers } from "./three-answers.tsx";
-import { programmeWords, WaysOut } from "./ways-out.tsx";
+import { programmeWords } from "./programme-words.ts";
+import { WaysOut } from "./ways-out.tsx";
 import { WorkingsPanel } from "./workings-panel.tsx";
 
 export { ThreeAnswers } from "./three-answers.tsx";

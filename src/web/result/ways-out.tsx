@@ -5,9 +5,8 @@ import { sayIn, useLanguage } from "../language/language-context.ts";
 import { Text } from "../language/text.tsx";
 import { Evidence, Rule, SourceLink } from "./evidence.tsx";
 import { commonRemarks, ownRemarks } from "../../report/index.ts";
-import { ENGLISH, fill } from "../../words/index.ts";
-import type { Language } from "../../words/index.ts";
-import { costWords, doseWords, inHundred, leastFreeOf, placeWords, rangeWords, sureWords } from "./words.ts";
+import { programmeWords } from "./programme-words.ts";
+import { costWords, inHundred, leastFreeOf, placeWords, rangeWords, sureWords } from "./words.ts";
 
 interface WaysOutProps {
   readonly programmes: readonly Programme[];
@@ -242,20 +241,6 @@ function RowMore({ programme }: { programme: Programme }): ReactElement | null {
       </ul>
     </details>
   );
-}
-
-/** A programme in words: what is added and how much, or how much less water. */
-export function programmeWords(programme: Programme, language: Language = ENGLISH): string {
-  const dose = doseWords(programme, language);
-  const { figures, phrases } = language;
-  const { waterVolume_LPerHa, filling } = programme;
-  const name =
-    programme.kind === "less water"
-      ? fill(language.words.answers.lessWater, {
-          volume: figures.measured(waterVolume_LPerHa, "L/ha", filling.loads.measures),
-        })
-      : phrases.name(programme.name);
-  return dose === null ? name : `${name}, ${dose}`;
 }
 
 function endsOf(share: LeafShare | Programme["actives"][number]["inTank"]): readonly number[] {

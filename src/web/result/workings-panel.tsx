@@ -4,7 +4,7 @@ import type { Programme, Workings } from "../../agronomy/index.ts";
 import type { EngineView } from "../engine/use-engine.ts";
 import { BalanceTable } from "./balance-table.tsx";
 import { DosePicture, DoseTable } from "./dose-picture.tsx";
-import { programmeWords } from "./ways-out.tsx";
+import { programmeWords } from "./programme-words.ts";
 
 const words = {
   summary: (way: string) => `Dose curve and free share worked out: ${way}`,
