@@ -94,7 +94,7 @@ function metDots(programme: Programme | null): number | null {
   return confidence === null ? null : countOutOf(confidence, PLAIN_DOTS);
 }
 
-function asked({ plan: { water }, job: { spray, mix, aim }, language }: Telling): PlainLine[] {
+function asked({ plan: { water, actives }, job: { spray, mix, aim }, language }: Telling): PlainLine[] {
   const grower = growerWords(language);
   const { figure, inHundred, measured, pHText } = language.figures;
   return [
@@ -104,7 +104,10 @@ function asked({ plan: { water }, job: { spray, mix, aim }, language }: Telling)
         volume: measured(spray.volume_LPerHa, "L/ha", spray.measures),
       }),
     ),
-    ...mix.map((item) => repeated(productText(item, language))),
+    ...mix.map((item) => {
+      const active = actives.find((verdict) => verdict.active === item.active);
+      return repeated(productText(item, active?.name ?? item.active, language));
+    }),
     repeated(
       fill(grower.aim, {
         share: inHundred(aim.freeShare),
@@ -124,10 +127,11 @@ function asked({ plan: { water }, job: { spray, mix, aim }, language }: Telling)
 
 /** "Glyphosate, 360 g/L, 2 L/ha.": a product as the job has it. */
 function productText(
-  { own: described, active, name, strength, rate }: MixItem,
+  { name, strength, rate }: MixItem,
+  active: string,
   { figures, phrases }: Language,
 ): string {
-  const called = name ?? described?.name ?? phrases.name(active.replaceAll("-", " "));
+  const called = name ?? phrases.name(active);
   const { figure } = figures;
   return `${capital(called)}, ${figure(strength.value)} g/${strength.per}, ${figure(rate.value)} ${rate.per}/ha.`;
 }

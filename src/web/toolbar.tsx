@@ -42,7 +42,14 @@ export function Toolbar(props: ToolbarProps): ReactElement {
       );
       return;
     }
-    const read = await readDocument(await chosen.text());
+    const text = await chosen.text();
+    if (/^(?:%PDF|PK)/.test(text)) {
+      setProblem(
+        say("{name} is no job. A laboratory sheet is opened in the water test.", { name: chosen.name }),
+      );
+      return;
+    }
+    const read = await readDocument(text);
     setProblem(read.ok ? null : read.problem);
     if (!read.ok) return;
     onBegin(draftOf(read.document, "file"), true);

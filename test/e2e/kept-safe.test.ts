@@ -20,6 +20,7 @@ const SOON = { timeout: 30_000 } as const;
 
 async function openJobs(page: Page): Promise<void> {
   await page.getByRole("button", { name: /^All jobs/ }).click();
+  await page.waitForSelector(".job-list");
 }
 
 async function kept(page: Page, timeout = 30_000): Promise<void> {

@@ -16,7 +16,10 @@ const TITLE = "#field-title";
 const CALCIUM = "#field-water-readings-0-value";
 const SOON = { timeout: 30_000 } as const;
 
-const openJobs = (page: Page): Promise<void> => page.getByRole("button", { name: /^All jobs/ }).click();
+async function openJobs(page: Page): Promise<void> {
+  await page.getByRole("button", { name: /^All jobs/ }).click();
+  await page.waitForSelector(".job-list");
+}
 
 /** A page of another person, with nothing kept. */
 async function other(): Promise<Page> {

@@ -98,4 +98,6 @@ export const PAGE: Phrases = {
     "Der Browser kann die Aufträge bei Platzmangel löschen. Eine Kopie ist sicher.",
   "This browser makes no promise to keep the jobs. A copy is safe.":
     "Dieser Browser sagt nicht zu, die Aufträge zu behalten. Eine Kopie ist sicher.",
+  "{name} is no job. A laboratory sheet is opened in the water test.":
+    "{name} ist kein Auftrag. Ein Laborblatt wird bei der Wasseranalyse geöffnet.",
 };

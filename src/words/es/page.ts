@@ -97,4 +97,6 @@ export const PAGE: Phrases = {
     "El navegador puede borrar los trabajos si falta sitio. Una copia es segura.",
   "This browser makes no promise to keep the jobs. A copy is safe.":
     "Este navegador no promete guardar los trabajos. Una copia es segura.",
+  "{name} is no job. A laboratory sheet is opened in the water test.":
+    "{name} no es un trabajo. Una hoja de laboratorio se abre en el análisis de agua.",
 };

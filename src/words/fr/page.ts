@@ -97,4 +97,6 @@ export const PAGE: Phrases = {
     "Le navigateur peut effacer les dossiers faute de place. Une copie est sûre.",
   "This browser makes no promise to keep the jobs. A copy is safe.":
     "Ce navigateur ne promet pas de garder les dossiers. Une copie est sûre.",
+  "{name} is no job. A laboratory sheet is opened in the water test.":
+    "{name} n'est pas un dossier. Un bulletin s'ouvre dans l'analyse d'eau.",
 };
