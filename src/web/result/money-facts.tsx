@@ -3,22 +3,11 @@ import type { Money } from "../../agronomy/index.ts";
 import type { Programme } from "../../agronomy/index.ts";
 import type { Planned } from "../engine/messages.ts";
 import { Section } from "../form/section.tsx";
+import { sayIn, useLanguage } from "../language/language-context.ts";
 import { Evidence } from "./evidence.tsx";
+import { moneySums } from "./money-sums.ts";
 import { programmeWords } from "./programme-words.ts";
-
-const words = {
-  title: "What it comes to",
-  lead: "In the money of the prices. What has no price is not known, never nothing.",
-  table: "Cost, and the worth of what is held",
-  heads: ["", "Per ha", "Per load", "Per season"],
-  held: "Active held as planned",
-  heldWith: (programme: string): string => `Active still held with ${programme}`,
-  cost: (programme: string): string => `Cost of ${programme}`,
-  about: "Held: price of the product times the share held, where the aim is judged.",
-  notKnown: "not known",
-  noPrice: "Give the price of each product to see the worth of what is held.",
-  noSeason: "Give the area of a season to see the cost of a season.",
-};
+import { SumList } from "./sum-list.tsx";
 
 interface MoneyProps {
   readonly planned: Planned;
@@ -29,21 +18,36 @@ interface MoneyProps {
 export function MoneyFacts({ planned, picked }: MoneyProps): ReactElement {
   const { plan, job } = planned;
   const nothingAdded = plan.programmes.find(({ kind }) => kind === "none");
-  const name = programmeWords(picked);
+  const language = useLanguage();
+  const say = sayIn(language);
+  const name = programmeWords(picked, language);
+  const heads = ["", say("Per ha"), say("Per load"), say("Per season")];
   const rows: readonly (readonly [string, Money])[] = [
-    ...(nothingAdded === undefined ? [] : [[words.held, nothingAdded.heldValue] as const]),
+    ...(nothingAdded === undefined ? [] : [[say("Active held as planned"), nothingAdded.heldValue] as const]),
     ...(picked.kind === "none"
       ? []
-      : [[words.heldWith(name), picked.heldValue] as const, [words.cost(name), picked.cost] as const]),
+      : [
+          [say("Active still held with {way}", { way: name }), picked.heldValue] as const,
+          [say("Cost of {way}", { way: name }), picked.cost] as const,
+        ]),
   ];
   const unpriced = job.mix.some(({ price }) => price === null);
   return (
-    <Section id="section-money" title={words.title} lead={words.lead}>
-      <div className="table" role="region" aria-label={words.table} tabIndex={0}>
+    <Section
+      id="section-money"
+      title="What it comes to"
+      lead="In the money of the prices. What has no price is not known, never nothing."
+    >
+      <div
+        className="table"
+        role="region"
+        aria-label={say("Cost, and the worth of what is held")}
+        tabIndex={0}
+      >
         <table>
           <thead>
             <tr>
-              {words.heads.map((head) =>
+              {heads.map((head) =>
                 head === "" ? (
                   <td key={head} />
                 ) : (
@@ -59,7 +63,9 @@ export function MoneyFacts({ planned, picked }: MoneyProps): ReactElement {
               <tr key={what}>
                 <th scope="row">{what}</th>
                 {[money.perHa, money.perLoad, money.perSeason].map((amount, i) => (
-                  <td key={words.heads[i + 1]}>{amount === null ? words.notKnown : amount.toFixed(2)}</td>
+                  <td key={heads[i + 1]}>
+                    {amount === null ? say("not known") : language.figures.fixed(amount, 2)}
+                  </td>
                 ))}
               </tr>
             ))}
@@ -67,10 +73,16 @@ export function MoneyFacts({ planned, picked }: MoneyProps): ReactElement {
         </table>
       </div>
       <p className="about">
-        {words.about} <Evidence of="computed" />
+        {say("Held: price of the product times the share held, where the aim is judged.")}{" "}
+        <Evidence of="computed" />
       </p>
-      {unpriced && <p className="about">{words.noPrice}</p>}
-      {job.spray.seasonArea_ha === null && <p className="about">{words.noSeason}</p>}
+      <SumList summary="How these amounts were worked out" sums={moneySums(job, nothingAdded, picked)} />
+      {unpriced && (
+        <p className="about">{say("Give the price of each product to see the worth of what is held.")}</p>
+      )}
+      {job.spray.seasonArea_ha === null && (
+        <p className="about">{say("Give the area of a season to see the cost of a season.")}</p>
+      )}
     </Section>
   );
 }

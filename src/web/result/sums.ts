@@ -16,7 +16,7 @@ export interface Sum {
 const CACO3_GPERMOL = 100.086;
 
 /** A number put into a formula: four figures, without zeros that say nothing. */
-function put(value: number): string {
+export function put(value: number): string {
   const text = figure(value, 4);
   return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
 }

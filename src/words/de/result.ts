@@ -121,4 +121,18 @@ export const RESULT: Phrases = {
   "not known, too little measured": "nicht bekannt, zu wenig gemessen",
   "Taken for granted": "Angenommen",
   "What is known of the actives": "Was über die Wirkstoffe bekannt ist",
+  "Per ha": "je ha",
+  "Per season": "je Saison",
+  "Active held as planned": "Gebundener Wirkstoff wie geplant",
+  "Active still held with {way}": "Noch gebundener Wirkstoff mit {way}",
+  "Cost of {way}": "Kosten von {way}",
+  "Cost, and the worth of what is held": "Kosten, und der Wert des Gebundenen",
+  "Held: price of the product times the share held, where the aim is judged.":
+    "Gebunden: Preis des Mittels mal gebundenem Anteil, wo das Ziel gilt.",
+  "Give the price of each product to see the worth of what is held.":
+    "Preise aller Mittel angeben, um den Wert des Gebundenen zu sehen.",
+  "Give the area of a season to see the cost of a season.":
+    "Fläche einer Saison angeben, um die Kosten der Saison zu sehen.",
+  "In the money of the prices. What has no price is not known, never nothing.":
+    "In der Währung der Preise. Was keinen Preis hat, ist nicht bekannt, nie null.",
 };

@@ -119,4 +119,18 @@ export const RESULT: Phrases = {
   "not known, too little measured": "no se sabe, pocas medidas",
   "Taken for granted": "Supuesto",
   "What is known of the actives": "Qué se sabe de las materias activas",
+  "Per ha": "por ha",
+  "Per season": "por temporada",
+  "Active held as planned": "Activo retenido según lo previsto",
+  "Active still held with {way}": "Activo aún retenido con {way}",
+  "Cost of {way}": "Coste de {way}",
+  "Cost, and the worth of what is held": "Coste, y valor de lo retenido",
+  "Held: price of the product times the share held, where the aim is judged.":
+    "Retenido: precio del producto por la parte retenida, donde se juzga el objetivo.",
+  "Give the price of each product to see the worth of what is held.":
+    "Indique el precio de cada producto para ver el valor de lo retenido.",
+  "Give the area of a season to see the cost of a season.":
+    "Indique la superficie de una temporada para ver su coste.",
+  "In the money of the prices. What has no price is not known, never nothing.":
+    "En la moneda de los precios. Lo que no tiene precio es desconocido, nunca cero.",
 };

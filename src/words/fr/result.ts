@@ -119,4 +119,18 @@ export const RESULT: Phrases = {
   "not known, too little measured": "inconnu, trop peu de mesures",
   "Taken for granted": "Supposé",
   "What is known of the actives": "Ce qu'on sait des substances",
+  "Per ha": "par ha",
+  "Per season": "par saison",
+  "Active held as planned": "Matière active retenue comme prévu",
+  "Active still held with {way}": "Matière active encore retenue avec {way}",
+  "Cost of {way}": "Coût de {way}",
+  "Cost, and the worth of what is held": "Coût, et valeur de ce qui est retenu",
+  "Held: price of the product times the share held, where the aim is judged.":
+    "Retenu : prix du produit fois la part retenue, là où l'objectif est jugé.",
+  "Give the price of each product to see the worth of what is held.":
+    "Donner le prix de chaque produit pour voir la valeur de ce qui est retenu.",
+  "Give the area of a season to see the cost of a season.":
+    "Donner la surface d'une saison pour voir le coût d'une saison.",
+  "In the money of the prices. What has no price is not known, never nothing.":
+    "Dans la monnaie des prix. Ce qui n'a pas de prix est non connu, jamais nul.",
 };
