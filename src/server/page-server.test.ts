@@ -1,7 +1,9 @@
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { request } from "node:http";
+import type { IncomingMessage } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { gunzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type RunningServer, servePage } from "./index.ts";
 
@@ -77,6 +79,27 @@ describe("servePage", () => {
       "text/csv; charset=utf-8",
       "a,b",
     ]);
+  });
+
+  it.each([
+    ["gzip, deflate, br", true],
+    ["br;q=1.0, gzip;q=0.8", true],
+    ["gzip;q=0", false],
+    ["br", false],
+  ])("packs text for who takes it packed: %s", async (accepted, packed) => {
+    const chunks: Buffer[] = [];
+    const headers = { host: `127.0.0.1:${server.port}`, "accept-encoding": accepted };
+    const response = await new Promise<IncomingMessage>((resolve, reject) => {
+      const path = "/assets/main-1a2b.js";
+      const asked = request({ port: server.port, host: "127.0.0.1", path, headers }, resolve);
+      asked.on("error", reject);
+      asked.end();
+    });
+    for await (const chunk of response) chunks.push(chunk as Buffer);
+    const body = Buffer.concat(chunks);
+    expect(response.headers["content-encoding"]).toBe(packed ? "gzip" : undefined);
+    expect(response.headers["vary"]).toBe("Accept-Encoding");
+    expect((packed ? gunzipSync(body) : body).toString()).toBe("export {};");
   });
 
   it("answers HEAD without a body", async () => {

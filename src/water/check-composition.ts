@@ -217,8 +217,10 @@ function checkDissolvedSolids(known: KnownReadings, ledger: Ledger): void {
   const { low, high } = CRITERIA.dissolvedSolidsPerConductivity;
   // Gypsum-rich waters run a little above the band; only a plain misfit is a warning.
   const severity = ratio > 1.2 * high || ratio < 0.8 * low ? "warning" : "note";
+  // Against next to nothing the ratio is beyond any number.
+  const told = Number.isFinite(ratio) ? `ratio ${formatNumber(ratio)}` : "beyond any ratio";
   say(ledger, "dissolved-solids-against-conductivity", severity, `${solids.reading.path}.value`, {
-    received: `${asTyped(solids)} at ${asTyped(conductivity)}, ratio ${formatNumber(ratio)}`,
+    received: `${asTyped(solids)} at ${asTyped(conductivity)}, ${told}`,
     expected: `a ratio from ${low} to ${high}`,
     hint: ratio > high ? "Water rich in sulfate or bicarbonate runs high." : "Acid or salty water runs low.",
   });
