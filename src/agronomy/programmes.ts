@@ -228,7 +228,8 @@ interface DoseShown {
 
 /**
  * The dose a conditioner is shown at where none can be computed: the usual one within what the label and the search allow,
- * else the label's least, else, where the job asks for it, the highest that would be searched. null for one that nobody asked for and no usual dose is known of.
+ * else the label's least, else, where the job asks for it, the highest that would be searched. null for one that nobody
+ * asked for and no usual dose is known of.
  *
  * @param why what kept a dose from being computed, as a sentence
  */

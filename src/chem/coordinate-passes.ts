@@ -2,13 +2,15 @@ import type { Workspace } from "./workspace.ts";
 
 /** Largest change (natural log) of an unknown below which the passes have done their work. */
 const SETTLED = 1;
+/** How far (natural log) a balance may be off, or its unknown move, when it is left. Our choice: a tenth of `SETTLED`. */
+const CLOSE = 0.1;
 
 /** The two sides of one balance in logarithms, at a trial shift of its unknown. */
 let gap = 0;
 let slope = 0;
 
 /**
- * Solves each balance in turn for its own unknown, exactly and in logarithms, until no unknown moves by more than one.
+ * Solves each balance in turn for its own unknown, nearly and in logarithms, until no unknown moves by more than one.
  *
  * Each move lowers the convex function that the equilibrium minimises, so passes can never make a start worse. This
  * is the positive continuous fraction of Carrayrou, Mosé & Behra (2002) taken to its exact form.
@@ -35,13 +37,13 @@ export function coordinatePasses(w: Workspace, sweeps: number): number {
   return -1;
 }
 
-/** Shift of unknown k that closes its balance with all others frozen; NaN if none exists. */
+/** Shift of unknown k that closes its balance to within `CLOSE` with all others frozen; NaN if none exists. */
 function solveCoordinate(w: Workspace, k: number): number {
   const total = w.total[k]!;
   const lnTotal = total === 0 ? -Infinity : Math.log(Math.abs(total));
   measure(w, k, 0, total, lnTotal);
   if (gap === -Infinity || gap === Infinity || gap !== gap) return NaN;
-  if (Math.abs(gap) < 0.1) return 0;
+  if (Math.abs(gap) < CLOSE) return 0;
   let low = -Infinity;
   let high = Infinity;
   let shift = 0;
@@ -55,9 +57,9 @@ function solveCoordinate(w: Workspace, k: number): number {
     }
     const moved = Math.abs(next - shift);
     shift = next;
-    if (moved < 0.1) return shift;
+    if (moved < CLOSE) return shift;
     measure(w, k, shift, total, lnTotal);
-    if (Math.abs(gap) < 0.1) return shift;
+    if (Math.abs(gap) < CLOSE) return shift;
   }
   return shift;
 }
