@@ -4,7 +4,7 @@ import type { Solid, Species, SystemDefinition } from "./system.ts";
 import { createWorkspace } from "./workspace.ts";
 import type { Workspace } from "./workspace.ts";
 
-/** Sparse rows: entries of row i are `index[k], value[k]` for `start[i] ≤ k < start[i + 1]`. */
+/** Sparse rows: entries of row i are `index[k], value[k]` for `start[i] ≤ k < start[i + 1]`, by ascending index. */
 export interface SparseRows {
   readonly start: Int32Array;
   readonly index: Int32Array;
@@ -101,9 +101,12 @@ function sparseRows(
   const index: number[] = [];
   const value: number[] = [];
   rows.forEach((row, i) => {
-    for (const [component, coefficient] of Object.entries(row.formation)) {
-      if (coefficient === 0) continue;
-      index.push(componentIndex.get(component)!);
+    const entries = Object.entries(row.formation)
+      .filter(([, coefficient]) => coefficient !== 0)
+      .map(([component, coefficient]) => [componentIndex.get(component)!, coefficient] as const)
+      .sort(([a], [b]) => a - b);
+    for (const [component, coefficient] of entries) {
+      index.push(component);
       value.push(coefficient);
     }
     start[i + 1] = index.length;

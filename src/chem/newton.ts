@@ -58,24 +58,11 @@ export function underflows({ m, freeOf, y }: Workspace): boolean {
  * carries that scaling on to `backSubstitute`.
  */
 export function factorBalances(w: Workspace): boolean {
-  const { m, n, free, matrix, freeOf, vStart, vIndex, vValue, vFree, c, y, lnC } = w;
+  const { m, free, matrix, freeOf, y } = w;
   matrix.fill(0, 0, free * free);
   const scaled = underflows(w);
-  for (let i = 0; i < n; i++) {
-    const from = vStart[i]!;
-    const to = vStart[i + 1]!;
-    for (let e = from; e < to; e++) {
-      const k = vFree[e]!;
-      if (k < 0) continue;
-      const left = scaled ? vValue[e]! * Math.exp(0.5 * (lnC[i]! - y[vIndex[e]!]!)) : vValue[e]! * c[i]!;
-      for (let o = from; o < to; o++) {
-        const l = vFree[o]!;
-        if (l < 0 || l > k) continue;
-        const right = scaled ? Math.exp(0.5 * (lnC[i]! - y[vIndex[o]!]!)) : 1;
-        matrix[k * free + l] = matrix[k * free + l]! + left * right * vValue[o]!;
-      }
-    }
-  }
+  if (scaled) addScaledProducts(w);
+  else addProducts(w);
   if (!factorCholesky(matrix, free, w.diagonal)) return false;
   if (scaled) {
     for (let k = 0; k < m; k++) {
@@ -84,6 +71,43 @@ export function factorBalances(w: Workspace): boolean {
     }
   }
   return true;
+}
+
+/** The lower triangle of Vᵀ C V. */
+function addProducts({ n, free, matrix, vStart, vValue, vFree, c }: Workspace): void {
+  let from = 0;
+  for (let i = 0; i < n; i++) {
+    const to = vStart[i + 1]!;
+    const ci = c[i]!;
+    for (let e = from; e < to; e++) {
+      const k = vFree[e]!;
+      if (k < 0) continue;
+      const left = vValue[e]! * ci;
+      const row = k * free;
+      // Entries ascend, so those up to this one are its part of the triangle.
+      for (let o = from; o <= e; o++) {
+        const l = vFree[o]!;
+        if (l >= 0) matrix[row + l] = matrix[row + l]! + left * vValue[o]!;
+      }
+    }
+    from = to;
+  }
+}
+
+/** The same divided by √(c_k c_l) of the basis members. */
+function addScaledProducts({ n, free, matrix, vStart, vIndex, vValue, vFree, y, lnC }: Workspace): void {
+  const root = (i: number, e: number): number => vValue[e]! * Math.exp(0.5 * (lnC[i]! - y[vIndex[e]!]!));
+  for (let i = 0; i < n; i++) {
+    for (let e = vStart[i]!; e < vStart[i + 1]!; e++) {
+      const k = vFree[e]!;
+      if (k < 0) continue;
+      const left = root(i, e);
+      for (let o = vStart[i]!; o <= e; o++) {
+        const l = vFree[o]!;
+        if (l >= 0) matrix[k * free + l] = matrix[k * free + l]! + left * root(i, o);
+      }
+    }
+  }
 }
 
 /** Solves the factored balances for one right-hand side over the free unknowns, in place. */

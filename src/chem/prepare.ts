@@ -2,6 +2,7 @@ import { compensatedDot, decimalRemainder } from "../numerics/index.ts";
 import type { DoubleDouble } from "../numerics/index.ts";
 import type { CompiledSystem, SparseRows } from "./compile.ts";
 import type { Conditions, EquilibriumFailure } from "./conditions.ts";
+import { loadWorkspace } from "./load-workspace.ts";
 
 /** A problem found before any iteration. */
 export interface PreparationFailure {
@@ -199,100 +200,5 @@ function removeAbsent(system: CompiledSystem, preparation: Preparation): Prepara
 function markHolders(rows: SparseRows, absent: Uint8Array, marks: Uint8Array): void {
   for (let i = 0; i < marks.length; i++) {
     for (let e = rows.start[i]!; e < rows.start[i + 1]!; e++) if (absent[rows.index[e]!] === 1) marks[i] = 1;
-  }
-}
-
-function loadWorkspace(system: CompiledSystem, preparation: Preparation): void {
-  const w = system.workspace;
-  w.integerCoefficients = system.coefficientScale > 0;
-  w.coefficientScale = w.integerCoefficients ? system.coefficientScale : 1;
-  w.m = 0;
-  w.lnWater = 0;
-  for (let j = 0; j < system.componentNames.length; j++) {
-    w.labelOf[j] = -1;
-    if (preparation.absent[j] === 1 || preparation.lnFixed[j] === preparation.lnFixed[j]) continue;
-    w.totalHigh[w.m] = preparation.totalHigh[j]!;
-    w.totalLow[w.m] = preparation.totalLow[j]!;
-    w.componentOf[w.m] = j;
-    w.labelOf[j] = w.m++;
-  }
-  w.n = 0;
-  let entry = 0;
-  for (let i = 0; i < system.speciesNames.length; i++) {
-    if (preparation.speciesAbsent[i] === 1) continue;
-    const n = w.n++;
-    w.speciesOf[n] = i;
-    w.order[n] = n;
-    w.charge[n] = system.speciesCharges[i]!;
-    w.water[n] = system.definition.species[i]!.water ?? 0;
-    w.halfZ2[n] = 0.5 * w.charge[n]! * w.charge[n]!;
-    const rest = addRow(system, preparation, system.speciesRows, i, w.aIndex, w.aValue, entry);
-    w.lnK[n] = preparation.logK[i]! * Math.LN10 + rest.constant;
-    entry = rest.entry;
-    w.aStart[n + 1] = entry;
-  }
-  w.q = 0;
-  entry = 0;
-  for (let s = 0; s < system.solidNames.length; s++) {
-    if (preparation.solidAbsent[s] === 1 || preparation.solidAllowed[s] === 0) continue;
-    const rest = addRow(system, preparation, system.solidRows, s, w.sIndex, w.sValue, entry);
-    // A solid made of fixed components alone has no balance to draw on: its saturation is given, it is not formed.
-    if (rest.entry === entry) continue;
-    const q = w.q++;
-    w.solidOf[q] = s;
-    w.present[q] = 0;
-    w.amount[q] = 0;
-    w.lnKsp[q] = preparation.logKsp[s]! * Math.LN10 - rest.constant;
-    w.lnKspInWater[q] = w.lnKsp[q]!;
-    w.solidWater[q] = system.definition.solids[s]!.water ?? 0;
-    entry = rest.entry;
-    w.sStart[q + 1] = entry;
-  }
-  setLimits(system);
-}
-
-const rowRest = { constant: 0, entry: 0 };
-
-/** Copies the entries of one row that are labels and sums up what its fixed components contribute to its constant. */
-function addRow(
-  system: CompiledSystem,
-  preparation: Preparation,
-  rows: SparseRows,
-  i: number,
-  index: Int32Array,
-  value: Float64Array,
-  entry: number,
-): typeof rowRest {
-  const { labelOf, coefficientScale, integerCoefficients } = system.workspace;
-  rowRest.constant = 0;
-  for (let e = rows.start[i]!; e < rows.start[i + 1]!; e++) {
-    const j = rows.index[e]!;
-    const label = labelOf[j]!;
-    if (label < 0) {
-      rowRest.constant += rows.value[e]! * preparation.lnFixed[j]!;
-      continue;
-    }
-    const scaled = rows.value[e]! * coefficientScale;
-    index[entry] = label;
-    value[entry] = integerCoefficients ? Math.round(scaled) : scaled;
-    entry++;
-  }
-  rowRest.entry = entry;
-  return rowRest;
-}
-
-/** Twenty times the concentration each species can reach, from the totals of labels that nothing takes away. */
-function setLimits(system: CompiledSystem): void {
-  const w = system.workspace;
-  const takes = w.scratch.fill(0, 0, w.m);
-  for (let e = 0; e < w.aStart[w.n]!; e++) if (w.aValue[e]! < 0) takes[w.aIndex[e]!] = 1;
-  for (let e = 0; e < w.sStart[w.q]!; e++) if (w.sValue[e]! < 0) takes[w.sIndex[e]!] = 1;
-  for (let i = 0; i < w.n; i++) {
-    let limit = Infinity;
-    for (let e = w.aStart[i]!; e < w.aStart[i + 1]!; e++) {
-      const j = w.aIndex[e]!;
-      if (takes[j] === 0) limit = Math.min(limit, (w.totalHigh[j]! * w.coefficientScale) / w.aValue[e]!);
-    }
-    w.limit[i] = 20 * limit;
   }
 }

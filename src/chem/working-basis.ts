@@ -5,6 +5,9 @@ import type { Workspace } from "./workspace.ts";
 /** How far (natural log) a species may outgrow a basis member it uses before the basis is chosen anew. */
 const HYSTERESIS = 2.3;
 
+/** Mark of a solid that was offered to the basis and left out again: unlike any it may have when it is offered anew. */
+const DEPENDENT = 2;
+
 const sum: DoubleDouble = { high: 0, low: 0 };
 
 /**
@@ -14,6 +17,7 @@ const sum: DoubleDouble = { high: 0, low: 0 };
 export function useLabels(w: Workspace): void {
   const { n, m } = w;
   const unscale = 1 / w.coefficientScale;
+  w.isBasisChosen = false;
   w.basis.reset(m, w.integerCoefficients);
   let entry = 0;
   for (let i = 0; i < n; i++) {
@@ -46,51 +50,72 @@ export function useLabels(w: Workspace): void {
 export function chooseBasis(w: Workspace): number {
   const { m, basis, member } = w;
   sortByAbundance(w);
-  takeMembers(w, w.integerCoefficients);
-  // Integers too large to be exact: start again in floating point, where the pivots are chosen for accuracy.
-  if (w.integerCoefficients && !basis.exact) takeMembers(w, false);
-  if (basis.rank < m) return basis.taken.subarray(0, m).indexOf(0);
-  let free = 0;
-  for (let k = 0; k < m; k++) {
-    const isSolid = member[k]! < 0;
-    w.freeOf[k] = isSolid ? -1 : free++;
-    w.y[k] = isSolid ? 0 : w.lnC[member[k]!]!;
+  if (!standsAsChosen(w)) {
+    takeMembers(w, w.integerCoefficients);
+    // Integers too large to be exact: start again in floating point, where the pivots are chosen for accuracy.
+    if (w.integerCoefficients && !basis.exact) takeMembers(w, false);
+    w.isBasisChosen = basis.rank === m;
+    if (!w.isBasisChosen) return basis.taken.subarray(0, m).indexOf(0);
+    let free = 0;
+    for (let k = 0; k < m; k++) w.freeOf[k] = member[k]! < 0 ? -1 : free++;
+    w.free = free;
+    rewriteRows(w);
   }
-  w.free = free;
-  rewriteRows(w);
+  for (let k = 0; k < m; k++) w.y[k] = member[k]! < 0 ? 0 : w.lnC[member[k]!]!;
   rewriteTotals(w);
   refreshBeta(w);
   refreshLnC(w);
   return -1;
 }
 
+/** Whether the same solids and the same rows in the same order would be offered as to the basis that stands. */
+function standsAsChosen(w: Workspace): boolean {
+  if (!w.isBasisChosen) return false;
+  const { q, present, offeredSolids, order, offered, offeredCount } = w;
+  for (let s = 0; s < q; s++) if (present[s] !== offeredSolids[s]) return false;
+  for (let o = 0; o < offeredCount; o++) if (order[o] !== offered[o]) return false;
+  return true;
+}
+
 /** Fills the basis: present solids, then rows in the order of abundance, each if it is independent of those before. */
 function takeMembers(w: Workspace, exact: boolean): void {
-  const { m, n, q, basis, member } = w;
+  const { m, n, q, basis, member, order, offered, offeredSolids } = w;
   basis.reset(m, exact);
   for (let s = 0; s < q; s++) {
+    offeredSolids[s] = w.present[s]!;
     if (w.present[s] !== 1) continue;
     const at = basis.rank < m ? basis.offer(w.sIndex, w.sValue, w.sStart[s]!, w.sStart[s + 1]!) : -1;
     if (at >= 0) member[at] = -1 - s;
-    else w.present[s] = 0;
+    else {
+      w.present[s] = 0;
+      offeredSolids[s] = DEPENDENT;
+    }
   }
+  w.offeredCount = 0;
   for (let o = 0; o < n && basis.rank < m; o++) {
-    const i = w.order[o]!;
+    const i = order[o]!;
+    offered[w.offeredCount++] = i;
     if (w.aStart[i] === w.aStart[i + 1]) continue;
     const at = basis.offer(w.aIndex, w.aValue, w.aStart[i]!, w.aStart[i + 1]!);
     if (at >= 0) member[at] = i;
   }
 }
 
-/** Rows in descending order of abundance, in `order`; insertion sort, since the order changes little between calls. */
+/**
+ * Rows in descending order of abundance, in `order`, those of the same by their place, so that the order before does
+ * not matter; insertion sort, since it changes little between calls.
+ */
 function sortByAbundance(w: Workspace): void {
   const { n, order, lnC } = w;
   for (let o = 1; o < n; o++) {
     const i = order[o]!;
     const key = lnC[i]!;
     let p = o - 1;
-    while (p >= 0 && lnC[order[p]!]! < key) {
-      order[p + 1] = order[p]!;
+    while (p >= 0) {
+      const other = order[p]!;
+      const its = lnC[other]!;
+      if (!(its < key || (its === key && other > i))) break;
+      order[p + 1] = other;
       p--;
     }
     order[p + 1] = i;

@@ -9,6 +9,10 @@ import { IntegerBasis } from "../numerics/index.ts";
  * present solid (y = 0), or, before the first dominant basis is built, the label itself.
  */
 export interface Workspace {
+  /** What is left out (1), fixed (2) or in (0) of all components, species and solids, as laid out at present. */
+  readonly takingPart: Uint8Array;
+  isLaidOut: boolean;
+  fixedCount: number;
   m: number;
   n: number;
   q: number;
@@ -53,6 +57,14 @@ export interface Workspace {
   /** Working basis: member k is row `member[k]`, or candidate `−1 − member[k]`. */
   readonly member: Int32Array;
   readonly basis: IntegerBasis;
+  /**
+   * The rows offered to the chosen basis in their order, how many, and the solids present before: they alone decide
+   * what it becomes.
+   */
+  readonly offered: Int32Array;
+  offeredCount: number;
+  readonly offeredSolids: Uint8Array;
+  isBasisChosen: boolean;
   /** Position of basis member k among the free unknowns, or -1 for a solid; number of free unknowns. */
   readonly freeOf: Int32Array;
   free: number;
@@ -115,6 +127,9 @@ export function createWorkspace(
   const perSolid = (): Float64Array => new Float64Array(solids);
   const dense = components * species;
   return {
+    takingPart: new Uint8Array(components + species + solids),
+    isLaidOut: false,
+    fixedCount: 0,
     m: 0,
     n: 0,
     q: 0,
@@ -147,6 +162,10 @@ export function createWorkspace(
     lnWater: 0,
     member: new Int32Array(components),
     basis: new IntegerBasis(components),
+    offered: new Int32Array(species),
+    offeredCount: 0,
+    offeredSolids: new Uint8Array(solids),
+    isBasisChosen: false,
     freeOf: new Int32Array(components),
     free: 0,
     vStart: new Int32Array(species + 1),
