@@ -7,6 +7,7 @@ import {
   randomSystem,
   saturationFault,
 } from "./random-system.ts";
+import type { Conditions } from "../../src/chem/index.ts";
 import type { Kind } from "./random-system.ts";
 
 const SEED = 20_261_125;
@@ -48,5 +49,42 @@ describe("21,000 random systems from a cold start: none fails", () => {
     expect(balance).toBeLessThanOrEqual(1e-10);
     expect(massAction).toBeLessThanOrEqual(1e-9);
     expect(saturation).toBeLessThanOrEqual(1e-8);
+  });
+});
+
+describe("what was solved before with a compiled system leaves no trace in an answer, to the last digit", () => {
+  it.each(kinds.map((kind) => [kind.name, kind] as const))("%s", (_name, kind) => {
+    const random = generator(SEED + 1);
+    let compared = 0;
+    for (let i = 0; i < kind.systems / 10; i++) {
+      const made = randomSystem(random, kind);
+      const names = made.components.map(({ name }) => name);
+      const activity = models[i % models.length]!;
+      const conditions: Conditions = { totals_molPerL: made.totals, activity };
+      const fresh = equilibrate(compileSystem(made), conditions);
+      const used = compileSystem(made);
+      const first = equilibrate(used, conditions);
+      if (!fresh.ok || !first.ok) continue;
+      // Another layout (a component gone, one fixed, no solids), another basis, and a start from an answer.
+      const without = { ...made.totals, [names[i % names.length]!]: 0 };
+      const fixed = { [names.at(-1)!]: -6 };
+      const scaled = Object.fromEntries(
+        names.map((name) => [name, made.totals[name]! * 10 ** (6 * random() - 3)]),
+      );
+      for (const between of [
+        { ...conditions, totals_molPerL: without },
+        { ...conditions, fixedLog10Activities: fixed },
+        { ...conditions, solids: [] },
+        { ...conditions, totals_molPerL: scaled, start: first.value },
+      ]) {
+        equilibrate(used, between);
+        const again = equilibrate(used, conditions);
+        if (!again.ok) throw new Error(`${i}: ${again.reason}`);
+        expect(again.value.log10Concentrations, String(i)).toEqual(fresh.value.log10Concentrations);
+        expect(again.value.solids, String(i)).toEqual(fresh.value.solids);
+        compared++;
+      }
+    }
+    expect(compared).toBeGreaterThan(0.3 * kind.systems);
   });
 });
