@@ -23,9 +23,9 @@ export interface EstimateNote {
  */
 export interface CompiledInteractions {
   readonly lnGamma: Float64Array;
-  /** ∂ ln γ_i / ∂ m_j at [i·n + j]; holds only for the columns j asked for last. */
+  /** ∂ ln γ_i / ∂ m_j at [i · columns + b], of the species j = by[b] of the `columns` asked for last. */
   readonly jacobian: Float64Array;
-  /** ∂ ln a_w / ∂ m_j; as `jacobian`. */
+  /** ∂ ln a_w / ∂ m_j at [b]; as `jacobian`. */
   readonly waterSlope: Float64Array;
   lnWaterActivity: number;
   osmoticCoefficient: number;

@@ -90,7 +90,7 @@ export function solveInteractionStep(
     let change = water[p]!;
     for (let b = 0; b < s.activeCount; b++) {
       const i = s.active[b]!;
-      change += s.terms.waterSlope[s.activeSpecies[b]!]! * w.c[i]! * out.lnC[i * columns + p]!;
+      change += s.terms.waterSlope[b]! * w.c[i]! * out.lnC[i * columns + p]!;
     }
     out.lnWater[p] = change;
   }
@@ -106,17 +106,17 @@ function solveActiveRows(
   offset: Float64Array,
 ): boolean {
   const { vStart, vValue, vFree, c, speciesOf } = w;
-  const { active, activeCount, activeSpecies, activeRow, inner, innerPivots, responses, usedAt } = s;
-  const { jacobian, waterSlope, lnGamma } = s.terms;
+  const { active, activeCount, activeRow, inner, innerPivots, responses, usedAt } = s;
+  const { jacobian, waterSlope } = s.terms;
   const width = uses + columns;
   activeRow.fill(-1);
   for (let a = 0; a < activeCount; a++) {
     const i = active[a]!;
     activeRow[i] = a;
-    const line = speciesOf[i]! * lnGamma.length;
+    const line = speciesOf[i]! * activeCount;
+    const water = s.netWater[i]!;
     for (let b = 0; b < activeCount; b++) {
-      const species = activeSpecies[b]!;
-      const g = jacobian[line + species]! - s.netWater[i]! * waterSlope[species]!;
+      const g = jacobian[line + b]! - water * waterSlope[b]!;
       inner[a * activeCount + b] = (a === b ? 1 : 0) + g * c[active[b]!]!;
     }
     responses.fill(0, a * width, a * width + uses);
@@ -209,14 +209,13 @@ function changesOfActive(s: InteractionState, uses: number, columns: number, out
 
 /** Adds to the offsets of the other rows what the changes of the active ones do to their coefficients. */
 function respondToActive(w: Workspace, s: InteractionState, columns: number, out: InteractionStep): void {
-  const { jacobian, waterSlope, lnGamma } = s.terms;
+  const { jacobian, waterSlope } = s.terms;
   for (let i = 0; i < w.n; i++) {
     if (s.activeRow[i]! >= 0) continue;
-    const line = w.speciesOf[i]! * lnGamma.length;
+    const line = w.speciesOf[i]! * s.activeCount;
     for (let b = 0; b < s.activeCount; b++) {
-      const species = s.activeSpecies[b]!;
       const j = s.active[b]!;
-      const factor = (jacobian[line + species]! - s.netWater[i]! * waterSlope[species]!) * w.c[j]!;
+      const factor = (jacobian[line + b]! - s.netWater[i]! * waterSlope[b]!) * w.c[j]!;
       for (let p = 0; p < columns; p++) {
         s.offsets[i * columns + p] = s.offsets[i * columns + p]! - factor * out.lnC[j * columns + p]!;
       }

@@ -8,13 +8,6 @@ const WIDTH = LARGEST_CHARGE + 1;
 /** Products of two charges within that size. */
 const PRODUCTS = [1, 2, 3, 4, 6, 9] as const;
 
-/** The sums of first derivatives that electrostatic mixing adds to. */
-interface Sums {
-  readonly first: Float64Array;
-  readonly firstI: Float64Array;
-  readonly jacobian: Float64Array;
-}
-
 /**
  * Electrostatic mixing of ions of like sign and unlike charge, summed by charge: W = Σ 2 M_p M_q Eθ_pq(I), with
  * Eθ_pq = p q / (4 I) [J(x_pq) − J(x_pp) / 2 − J(x_qq) / 2] [kg/mol], x_pq = 6 p q A_φ √I.
@@ -47,10 +40,18 @@ export class LikeCharges {
   }
 
   /**
-   * Adds the terms of molalities `m` at ionic strength `I`, with derivatives by the molalities of the species `by`.
+   * Adds the terms of molalities `m` at ionic strength `I` to the first derivatives of W by molality, and of those by
+   * `I`; to `second`, at [i · by.length + b], those by the molalities of the species `by`.
    * @returns the sum W and its derivatives by I, for the caller to read at once
    */
-  evaluate(m: Float64Array, I: number, by: Int32Array, into: Sums): Readonly<LikeCharges["sums"]> {
+  evaluate(
+    m: Float64Array,
+    I: number,
+    by: Int32Array,
+    first: Float64Array,
+    firstI: Float64Array,
+    second: Float64Array,
+  ): Readonly<LikeCharges["sums"]> {
     const { layout, byCharge, slots, sums } = this;
     byCharge.fill(0);
     for (let i = 0; i < slots.length; i++) {
@@ -65,8 +66,13 @@ export class LikeCharges {
     for (let p = 1; p <= LARGEST_CHARGE; p++) {
       for (let q = p + 1; q <= LARGEST_CHARGE; q++) this.pairOfCharges(p, q, I, base);
     }
-    this.addToIons(layout.cations, 0, by, into);
-    this.addToIons(layout.anions, WIDTH, by, into);
+    for (const [ions, sign] of [
+      [layout.cations, 0],
+      [layout.anions, WIDTH],
+    ] as const) {
+      this.addToIons(ions, sign, first, firstI);
+      this.addDerivatives(ions, sign, by, second);
+    }
     return sums;
   }
 
@@ -94,9 +100,8 @@ export class LikeCharges {
     sums.WII += 2 * products * twice;
   }
 
-  private addToIons(ions: Int32Array, sign: number, by: Int32Array, { first, firstI, jacobian }: Sums): void {
+  private addToIons(ions: Int32Array, sign: number, first: Float64Array, firstI: Float64Array): void {
     const { byCharge, slots, value, slope } = this;
-    const n = slots.length;
     for (let o = 0; o < ions.length; o++) {
       const i = ions[o]!;
       if (slots[i]! < 0) continue;
@@ -107,10 +112,19 @@ export class LikeCharges {
         first[i] = first[i]! + molality * value[p + q]!;
         firstI[i] = firstI[i]! + molality * slope[p + q]!;
       }
-      for (let b = 0; b < by.length; b++) {
-        const q = slots[by[b]!]! - sign;
-        if (q < 1 || q > LARGEST_CHARGE) continue;
-        jacobian[i * n + by[b]!] = jacobian[i * n + by[b]!]! + 2 * value[p + q]!;
+    }
+  }
+
+  private addDerivatives(ions: Int32Array, sign: number, by: Int32Array, second: Float64Array): void {
+    const { slots, value } = this;
+    for (let b = 0; b < by.length; b++) {
+      const q = slots[by[b]!]! - sign;
+      if (q < 1 || q > LARGEST_CHARGE) continue;
+      for (let o = 0; o < ions.length; o++) {
+        const i = ions[o]!;
+        if (slots[i]! < 0) continue;
+        const at = i * by.length + b;
+        second[at] = second[at]! + 2 * value[(slots[i]! - sign) * WIDTH + q]!;
       }
     }
   }

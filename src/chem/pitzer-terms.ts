@@ -50,6 +50,14 @@ export class PitzerTerms implements CompiledInteractions {
   private readonly functions: PairFunction[];
   private readonly likeCharges: LikeCharges;
   private readonly everything: Int32Array;
+  /** Derivatives by all molalities, for when the terms are held. */
+  private whole: Float64Array | null = null;
+  /** What the derivatives go to, how many columns it has, and the column of each species (-1: none). */
+  private into: Float64Array;
+  private columns = 0;
+  private readonly columnOf: Int32Array;
+  /** ∂² W / ∂m_c ∂m_a at constant I and Z, by pair of unlike sign. */
+  private readonly unlike: Float64Array;
   private I = 0;
   private Z = 0;
   private W = 0;
@@ -75,6 +83,9 @@ export class PitzerTerms implements CompiledInteractions {
     this.firstZ = new Float64Array(n);
     this.functions = Array.from(layout.alphas, () => ({ g: 0, slope: 0, curvature: 0 }));
     this.everything = Int32Array.from(layout.names, (_, i) => i);
+    this.into = this.jacobian;
+    this.columnOf = new Int32Array(n);
+    this.unlike = new Float64Array(layout.beta0.length);
     this.likeCharges = new LikeCharges(layout, settings.Aphi);
   }
 
@@ -98,16 +109,47 @@ export class PitzerTerms implements CompiledInteractions {
     this.first.fill(0);
     this.firstI.fill(0);
     this.firstZ.fill(0);
-    if (derivatives) this.jacobian.fill(0);
+    const columns = scale < 1 && derivatives ? this.everything : by;
+    if (derivatives) this.beginDerivatives(columns);
     this.debyeHuckel();
-    this.pairs(derivatives);
-    const electrostatic = this.likeCharges.evaluate(this.m, this.I, by, this);
+    this.pairs();
+    if (derivatives) this.pairDerivatives(columns);
+    const electrostatic = this.likeCharges.evaluate(
+      this.m,
+      this.I,
+      columns,
+      this.first,
+      this.firstI,
+      this.into,
+    );
     this.W += electrostatic.W;
     this.WI += electrostatic.WI;
     this.WII += electrostatic.WII;
     this.constants(derivatives);
     this.collect(sum, scale);
-    if (derivatives) this.collectDerivatives(strength, scale, scale < 1 ? this.everything : by);
+    if (derivatives) this.collectDerivatives(strength, scale, columns);
+    if (derivatives && columns !== by) this.keepColumns(by);
+  }
+
+  /** Makes room for the derivatives by the given species. */
+  private beginDerivatives(columns: Int32Array): void {
+    const { n, columnOf } = this;
+    if (columns === this.everything) this.whole ??= new Float64Array(n * n);
+    this.into = columns === this.everything ? this.whole! : this.jacobian;
+    this.columns = columns.length;
+    this.into.fill(0, 0, n * columns.length);
+    columnOf.fill(-1);
+    for (let b = 0; b < columns.length; b++) columnOf[columns[b]!] = b;
+  }
+
+  /** Of the derivatives by all molalities those asked for. */
+  private keepColumns(by: Int32Array): void {
+    const { n, jacobian, into, waterSlope } = this;
+    const slopes = waterSlope.slice();
+    for (let b = 0; b < by.length; b++) {
+      for (let i = 0; i < n; i++) jacobian[i * by.length + b] = into[i * n + by[b]!]!;
+      waterSlope[b] = slopes[by[b]!]!;
+    }
   }
 
   rangeNotes(molalities: Float64Array): readonly RangeNote[] {
@@ -130,8 +172,8 @@ export class PitzerTerms implements CompiledInteractions {
   }
 
   /** Pairs of unlike sign; longer than usual because all sums come out of one loop over the pairs. */
-  private pairs(derivatives: boolean): void {
-    const { layout, m, first, firstI, firstZ, functions, jacobian, I, Z, n } = this;
+  private pairs(): void {
+    const { layout, m, first, firstI, firstZ, functions, unlike, I, Z } = this;
     const { cations, anions, beta0, beta1, beta2, c: cubic, alpha1, alpha2 } = layout;
     for (let t = 0; t < functions.length; t++) pairFunction(layout.alphas[t]!, I, functions[t]!);
     const columns = anions.length;
@@ -166,10 +208,7 @@ export class PitzerTerms implements CompiledInteractions {
         firstI[ia] = firstI[ia]! + 2 * mc * slope;
         firstZ[ia] = firstZ[ia]! + mc * cubic[p]!;
         WII += 2 * mc * ma * curvature;
-        if (derivatives) {
-          jacobian[ic * n + ia] = both;
-          jacobian[ia * n + ic] = both;
-        }
+        unlike[p] = both;
       }
       first[ic] = own;
       firstI[ic] = ownI;
@@ -184,12 +223,33 @@ export class PitzerTerms implements CompiledInteractions {
     this.WII += WII;
   }
 
+  private pairDerivatives(by: Int32Array): void {
+    const { layout, into, columnOf, unlike } = this;
+    const { cations, anions } = layout;
+    const columns = by.length;
+    for (let c = 0; c < cations.length; c++) {
+      const b = columnOf[cations[c]!]!;
+      if (b < 0) continue;
+      const p = c * anions.length;
+      for (let a = 0; a < anions.length; a++) into[anions[a]! * columns + b] = unlike[p + a]!;
+    }
+    for (let a = 0; a < anions.length; a++) {
+      const b = columnOf[anions[a]!]!;
+      if (b < 0) continue;
+      for (let c = 0; c < cations.length; c++)
+        into[cations[c]! * columns + b] = unlike[c * anions.length + a]!;
+    }
+  }
+
   /** theta, lambda and psi: they do not depend on the ionic strength. */
   private constants(derivatives: boolean): void {
-    const { layout, m, first, jacobian, n } = this;
+    const { layout, m, first, into, columns, columnOf } = this;
+    const add = (i: number, column: number, value: number): void => {
+      if (column >= 0) into[i * columns + column] = into[i * columns + column]! + value;
+    };
     const pair = (i: number, j: number, value: number): void => {
-      jacobian[i * n + j] = jacobian[i * n + j]! + value;
-      jacobian[j * n + i] = jacobian[j * n + i]! + value;
+      add(i, columnOf[j]!, value);
+      add(j, columnOf[i]!, value);
     };
     let W = 0;
     for (let e = 0; e < layout.two.length; e++) {
@@ -237,49 +297,47 @@ export class PitzerTerms implements CompiledInteractions {
   }
 
   private collectDerivatives(strength: number, scale: number, by: Int32Array): void {
-    const { layout, m, n, I, firstI, firstZ, jacobian, waterSlope, halfZ2, sizeZ, WII } = this;
+    const { layout, m, n, I, firstI, firstZ, into, waterSlope, halfZ2, sizeZ, WII } = this;
+    const columns = by.length;
     for (let i = 0; i < n; i++) {
       const half = halfZ2[i]!;
       const size = sizeZ[i]!;
-      const row = i * n;
+      const row = i * columns;
       const byI = firstI[i]! + half * WII;
       const byZ = firstZ[i]!;
-      for (let b = 0; b < by.length; b++) {
+      for (let b = 0; b < columns; b++) {
         const j = by[b]!;
-        jacobian[row + j] =
-          jacobian[row + j]! + half * firstI[j]! + size * firstZ[j]! + halfZ2[j]! * byI + sizeZ[j]! * byZ;
+        into[row + b] =
+          into[row + b]! + half * firstI[j]! + size * firstZ[j]! + halfZ2[j]! * byI + sizeZ[j]! * byZ;
       }
     }
     if (scale < 1) this.holdDerivatives(strength, scale);
-    waterSlope.fill(0);
+    waterSlope.fill(0, 0, columns);
     for (let i = 0; i < n; i++) {
       const weight = m[i]! / scale;
-      const row = i * n;
-      for (let b = 0; b < by.length; b++) {
-        const j = by[b]!;
-        waterSlope[j] = waterSlope[j]! + weight * jacobian[row + j]!;
-      }
+      if (weight === 0) continue;
+      const row = i * columns;
+      for (let b = 0; b < columns; b++) waterSlope[b] = waterSlope[b]! + weight * into[row + b]!;
     }
-    for (let b = 0; b < by.length; b++) {
-      const j = by[b]!;
-      const held = scale < 1 ? (halfZ2[j]! * this.moment) / this.settings.hold : 0;
-      waterSlope[j] = -WATER_MOLAR_MASS_KG_PER_MOL * (1 + waterSlope[j]! + held);
+    for (let b = 0; b < columns; b++) {
+      const held = scale < 1 ? (halfZ2[by[b]!]! * this.moment) / this.settings.hold : 0;
+      waterSlope[b] = -WATER_MOLAR_MASS_KG_PER_MOL * (1 + waterSlope[b]! + held);
     }
     for (const i of layout.unknown) {
       const { charges, names } = layout;
       const byI = scale < 1 ? 0 : this.settings.unknown.dLnGamma(charges[i]!, names[i]!, I);
-      for (let j = 0; j < n; j++) jacobian[i * n + j] = halfZ2[j]! * byI;
+      for (let b = 0; b < columns; b++) into[i * columns + b] = halfZ2[by[b]!]! * byI;
     }
   }
 
   /** When held, the molalities used are hold / I times the true ones, so they answer to the ionic strength as well. */
   private holdDerivatives(strength: number, scale: number): void {
-    const { m, n, halfZ2, jacobian } = this;
+    const { m, n, halfZ2, into } = this;
     for (let i = 0; i < n; i++) {
       let along = 0;
-      for (let k = 0; k < n; k++) along += jacobian[i * n + k]! * m[k]!;
+      for (let k = 0; k < n; k++) along += into[i * n + k]! * m[k]!;
       for (let j = 0; j < n; j++) {
-        jacobian[i * n + j] = scale * jacobian[i * n + j]! - (along * halfZ2[j]!) / strength;
+        into[i * n + j] = scale * into[i * n + j]! - (along * halfZ2[j]!) / strength;
       }
     }
   }

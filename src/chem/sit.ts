@@ -147,15 +147,17 @@ class SitTerms implements CompiledInteractions {
     }
     this.osmoticCoefficient = sum > 0 ? 1 + moment / sum : 1;
     this.lnWaterActivity = -WATER_MOLAR_MASS_KG_PER_MOL * sum * this.osmoticCoefficient;
-    for (const j of by) {
+    const columns = by.length;
+    for (let at = 0; at < columns; at++) {
+      const j = by[at]!;
       const halfJ = 0.5 * charges[j]! * charges[j]!;
       let water = 1;
       for (let i = 0; i < n; i++) {
         const value = 0.5 * charges[i]! * charges[i]! * halfJ * curvature + (epsilon[i * n + j]! || 0);
-        jacobian[i * n + j] = value;
+        jacobian[i * columns + at] = value;
         water += m[i]! * value;
       }
-      waterSlope[j] = -WATER_MOLAR_MASS_KG_PER_MOL * water;
+      waterSlope[at] = -WATER_MOLAR_MASS_KG_PER_MOL * water;
     }
   }
 
