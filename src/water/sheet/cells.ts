@@ -5,6 +5,8 @@ export interface SheetRow {
   /** Line of the text, from 1. */
   readonly line: number;
   readonly cells: readonly string[];
+  /** True where commas part the cells, so that a decimal comma may have parted a number. */
+  readonly byCommas?: true;
 }
 
 const SEPARATORS = ["\t", ";", "|", ","] as const;
@@ -32,13 +34,19 @@ export function rowsOf(text: string): readonly SheetRow[] {
 
 /** The separator that parts the sheet, or null when none does. */
 function separatorOf(text: string): Separator | null {
-  const lines = text.split("\n").filter((line) => line.trim() !== "");
+  const lines = text
+    .replace(/"[^"]*"/g, '""')
+    .split("\n")
+    .filter((line) => line.trim() !== "");
+  // Columns set by blanks are no cells between commas: the commas there are of decimals and of names.
+  const aligned = lines.filter((line) => /[^\s,]\s{2,}[^\s,]/.test(line)).length * 2 >= lines.length;
   let best: Separator | null = null;
   let most = 0;
   for (const separator of SEPARATORS) {
+    if (separator === "," && aligned) continue;
     const counts = new Map<number, number>();
     for (const line of lines) {
-      const n = countOutsideQuotes(separator === "," ? withoutDecimalCommas(line) : line, separator);
+      const n = separatorsIn(line, separator);
       if (n > 0) counts.set(n, (counts.get(n) ?? 0) + 1);
     }
     // Lines that agree on the number of cells; a wide table may have only two of them.
@@ -48,24 +56,25 @@ function separatorOf(text: string): Separator | null {
       best = separator;
     }
   }
-  const parted = lines.filter((line) => best !== null && countOutsideQuotes(line, best) > 0).length;
-  return best !== null && parted * 2 >= lines.length ? best : null;
+  const found = best;
+  if (found === null) return null;
+  const parted = lines.filter((line) => separatorsIn(line, found) > 0).length;
+  return parted * 2 >= lines.length ? found : null;
 }
 
-/** A comma between digits with no space is as likely a decimal mark: it does not speak for the comma as separator. */
-function withoutDecimalCommas(line: string): string {
-  const outside = line.replace(/"[^"]*"/g, "");
-  const strong = outside.replace(/(\d),(?=\d)/g, "$1.");
-  return /[^\d\s],|,\s|,[^\d]/.test(outside) ? outside : strong;
-}
-
-function countOutsideQuotes(line: string, separator: string): number {
-  return line.replace(/"[^"]*"/g, "").split(separator).length - 1;
+/**
+ * How often a line is parted by a separator. A comma between digits is as likely a decimal mark, and one before a blank
+ * and a letter part of a name ("Iron, total"): they count only beside a comma that can be neither.
+ */
+function separatorsIn(line: string, separator: Separator): number {
+  if (separator === "," && !/(?:^|\D),(?!\s*$)(?!\s+\p{L})|,(?=[^\d\s])/u.test(line)) return 0;
+  return line.split(separator).length - 1;
 }
 
 /** Rows of text with a separator, quotes doubled inside quotes. @source RFC 4180 (2005), sections 2.5–2.7 */
 function separatedRows(text: string, separator: Separator): readonly SheetRow[] {
   const rows: SheetRow[] = [];
+  const byCommas = separator === "," ? { byCommas: true as const } : {};
   let cells: string[] = [];
   let cell = "";
   let quoted = false;
@@ -77,7 +86,7 @@ function separatedRows(text: string, separator: Separator): readonly SheetRow[] 
   };
   const endRow = (): void => {
     endCell();
-    if (cells.some((c) => c !== "")) rows.push({ line: startLine, cells });
+    if (cells.some((c) => c !== "")) rows.push({ line: startLine, cells, ...byCommas });
     cells = [];
     startLine = line;
   };

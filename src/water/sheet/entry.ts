@@ -13,6 +13,8 @@ export interface Found {
   readonly value: string;
   /** Unit from a unit cell; "" when there is none. */
   readonly unit: string;
+  /** Figures of which any may be the reading, where nothing says which; likeliest first. */
+  readonly figures?: readonly string[];
 }
 
 /** Units in which concentrations stand when a sheet says nothing, likeliest first. */
@@ -34,6 +36,15 @@ export function entryOf(found: Found, decimal: DecimalMark | null, options: Shee
     issues: [],
     why: null,
   };
+  const { figures = [] } = found;
+  if (figures.length > 0 && name.parameter !== null) {
+    const { parameter } = name;
+    const choices = figures.map((figure): EntryChoice => {
+      const own = valueAndUnit(figure, unit);
+      return { parameter, value: own.value, unit: unitWithBasis(own.unit, name.basis) };
+    });
+    return { ...base, status: "asked", choices, why: SEVERAL };
+  }
   if (isBlank(value)) return { ...base, status: "blank", why: "The sheet gives no value." };
   if (name.parameter === null) {
     const choices = name.choices.map((parameter) => ({ parameter, value, unit: base.unit }));
@@ -41,6 +52,8 @@ export function entryOf(found: Found, decimal: DecimalMark | null, options: Shee
   }
   return understood(base, name.parameter, decimal);
 }
+
+const SEVERAL = "Several figures stand side by side and nothing says which is the reading.";
 
 function understood(
   base: Omit<SheetEntry, "status">,

@@ -29,13 +29,15 @@ export function readList(
   const samples: { label: string | null; entries: SheetEntry[] }[] = [{ label: null, entries: [] }];
   const other: SheetText[] = [];
   let columns: Columns | null = null;
+  let width = 0;
   let label: string | null = null;
   let sampled: string | null = null;
-  for (const row of rows) {
+  for (const [r, row] of rows.entries()) {
     const text = row.cells.filter((cell) => cell !== "").join(" | ");
-    const heading = headingOf(row);
+    const heading = headingOf(row) ?? samplesHeading(row, rows[r + 1]);
     if (heading !== null) {
       columns = heading;
+      width = Math.max(row.cells.length, ...heading.values.map((column) => column.at + 1));
       heading.values.forEach((column, i) => {
         samples[i] ??= { label: null, entries: [] };
         samples[i].label = heading.values.length > 1 ? column.label : null;
@@ -43,8 +45,13 @@ export function readList(
       other.push({ line: row.line, text });
       continue;
     }
-    const found = columns === null ? null : byColumns(row, columns);
-    const readings = found ?? byLooks(row);
+    // In a line of fewer cells than the heading columns ran together.
+    const isShort = row.cells.length < width;
+    const [lead = "", ...behind] = row.cells;
+    const cells = isShort && !isKnownName(lead) ? [...nameAndFigure(lead), ...behind] : row.cells;
+    const found = columns === null ? null : byColumns({ ...row, cells }, columns, width);
+    const runTogether = isShort && found?.every(({ value }) => value === "") === true;
+    const readings = (runTogether ? byLooks(row) : null) ?? found ?? byLooks(row);
     if (readings === null) {
       for (const about of aboutSample(row)) {
         if (about.role === "sample") label ??= about.value;
@@ -68,6 +75,8 @@ interface Reading {
   readonly name: NameRead;
   readonly value: string;
   readonly unit: string;
+  /** Figures of which any may be the reading, where no heading says which. */
+  readonly figures?: readonly string[];
 }
 
 /** The columns of a heading line; null when the line is none. */
@@ -90,22 +99,66 @@ function headingOf({ cells }: SheetRow): Columns | null {
   return values.length === 0 && unit === null ? null : { name, values, unit, basis };
 }
 
-function byColumns({ cells }: SheetRow, columns: Columns): readonly Reading[] | null {
+/**
+ * A line that names two samples or more, each over the figures of a column of its own, with nothing over the names of
+ * the readings; null when the line is none. The next line tells.
+ */
+function samplesHeading({ cells }: SheetRow, next: SheetRow | undefined): Columns | null {
+  const labels = cells.flatMap((cell, i) => (cell === "" ? [] : [{ label: cell, i }]));
+  const [name = "", ...rest] = next?.cells ?? [];
+  if (labels.length < 2 || !isKnownName(name) || labels.some(({ label }) => beginsWithName(label)))
+    return null;
+  // Set by blanks, the empty corner leaves no cell.
+  const shift = cells[0] === "" ? 0 : 1;
+  const columns = labels.map(({ label, i }) => ({ label, at: i + shift }));
+  const units = columns.filter(({ label }) => roleOf(label) === "unit");
+  const values = columns.filter(({ label }) => roleOf(label) === null && !looksLikeValue(label));
+  if (units.length + values.length < columns.length || units.length > 1 || values.length < 2) return null;
+  const figures = values.map(({ at }) => rest[at - 1] ?? "");
+  if (!figures.every((figure) => looksLikeValue(figure))) return null;
+  if (rest.filter((cell) => looksLikeValue(cell)).length > values.length) return null;
+  return {
+    name: 0,
+    values: values.map(({ label, at }) => ({ at, label, unit: readName(label).unit })),
+    unit: units[0]?.at ?? null,
+    basis: null,
+  };
+}
+
+/** "Calcium 0" as well: a reading that was parted, no name of a sample. */
+function beginsWithName(cell: string): boolean {
+  return isKnownName(cell) || isKnownName(cell.replace(/[\s\d.,<>≤≥]+$/, ""));
+}
+
+function isKnownName(cell: string): boolean {
+  const { parameter, choices } = readName(cell);
+  return parameter !== null || choices.length > 0;
+}
+
+function byColumns(
+  { cells, byCommas }: SheetRow,
+  columns: Columns,
+  width: number,
+): readonly Reading[] | null {
   const name = readName(cells[columns.name] ?? "");
-  const unitCell = columns.unit === null ? "" : (cells[columns.unit] ?? "");
-  const known = name.parameter !== null || name.choices.length > 0;
+  // A line with more cells than the heading: a decimal comma parted its figures.
+  const isParted = byCommas === true && cells.length > width;
+  const unitAt = isParted ? cells.findIndex((cell) => isUnit(cell)) : columns.unit;
+  const unitCell = unitAt === null ? "" : (cells[unitAt] ?? "");
+  const known = isKnownName(cells[columns.name] ?? "");
   const values =
     columns.values.length > 0
-      ? columns.values.map((column) => ({ value: cells[column.at] ?? "", unit: column.unit }))
-      : [{ value: firstValue(cells, columns.name), unit: "" }];
+      ? columns.values.map((column) => ({ at: column.at, value: cells[column.at] ?? "", unit: column.unit }))
+      : [{ at: -1, value: firstValue(cells, columns.name), unit: "" }];
   if (!known && !values.some(({ value }) => looksLikeValue(value))) return null;
   if ((cells[columns.name] ?? "") === "") return null;
   const basis = columns.basis === null ? "" : basisOf(cells[columns.basis] ?? "");
   const withBasis = name.basis === "" && basis !== "" ? { ...name, basis } : name;
-  return values.map(({ value, unit }) => ({
+  return values.map(({ at, value, unit }) => ({
     name: withBasis,
     value,
     unit: unitCell === "" ? unit : unitCell,
+    ...(isParted && at > 0 ? { figures: figuresAt(cells, at, true) } : {}),
   }));
 }
 
@@ -117,18 +170,43 @@ function firstValue(cells: readonly string[], name: number): string {
   return cells.find((cell, i) => i > name && looksLikeValue(cell)) ?? "";
 }
 
+/**
+ * The figures a line may mean where more than one stand side by side, or where a decimal comma may have been taken for
+ * what parts the cells; none where the value is clear.
+ */
+function figuresAt(cells: readonly string[], at: number, byCommas: boolean): readonly string[] {
+  const value = cells[at] ?? "";
+  const cut = byCommas ? /(?:^|[^\p{L}\d.,])(\d+)$/u.exec(cells[at - 1] ?? "")?.[1] : undefined;
+  if (cut !== undefined && /^\d/.test(value)) return [`${cut},${value}`, value];
+  if (!isBareFigure(value)) return [];
+  const behind = cells.slice(at + 1);
+  const end = behind.findIndex((cell) => !isBareFigure(cell));
+  const further = end < 0 ? behind : behind.slice(0, end);
+  const [next = ""] = behind;
+  const parted = /^[<>≤≥]?\s*\d+$/.test(value) && /^\d/.test(next) ? [`${value},${next}`] : [];
+  return parted.length + further.length === 0 ? [] : [...parted, value, ...further];
+}
+
+/** A number, a limit or a range with no unit in its cell. */
+function isBareFigure(cell: string): boolean {
+  return looksLikeValue(cell) && !/\p{L}/u.test(cell);
+}
+
 /** Finds name, value and unit in a line without a heading over it. */
-function byLooks({ cells }: SheetRow): readonly Reading[] | null {
-  if (cells.length === 1) return bySplitting(cells[0] ?? "");
+function byLooks({ cells: given, byCommas }: SheetRow): readonly Reading[] | null {
+  const [lead = "", ...behindLead] = given;
+  if (given.length === 1) return bySplitting(lead);
+  const cells = isKnownName(lead) ? given : [...nameAndFigure(lead), ...behindLead];
   for (let i = 0; i < cells.length; i++) {
     const cell = cells[i] ?? "";
     if (cell === "" || looksLikeValue(cell)) continue;
     const name = readName(cell);
     const rest = cells.slice(i + 1);
     if (name.parameter === null && name.choices.length === 0) continue;
-    const value = rest.find((c) => looksLikeValue(c)) ?? rest.find((c) => !isUnit(c)) ?? "";
+    const at = rest.findIndex((c) => looksLikeValue(c));
+    const value = rest[at] ?? rest.find((c) => !isUnit(c)) ?? "";
     const unit = rest.find((c) => c !== value && isUnit(c)) ?? "";
-    return [{ name, value, unit }];
+    return [{ name, value, unit, figures: figuresAt(cells.slice(i), at + 1, byCommas === true) }];
   }
   const [first = "", ...rest] = cells;
   // A measurement with a unit that is not known here: kept in view, not dropped.
@@ -137,6 +215,13 @@ function byLooks({ cells }: SheetRow): readonly Reading[] | null {
     return [{ name: readName(first), value, unit: rest.find((c) => isUnit(c)) ?? "" }];
   }
   return cells.length <= 2 ? bySplitting(cells.join(" ")) : null;
+}
+
+/** "Magnesium 20.6": a name whose figure stands a single blank behind it, as two cells; anything else as it is. */
+function nameAndFigure(cell: string): readonly string[] {
+  const match = /^(.*\S)\s+(\S+)$/.exec(cell);
+  const [, name = "", figure = ""] = match ?? [];
+  return isKnownName(name) && isBareFigure(figure) ? [name, figure] : [cell];
 }
 
 /** Splits "Total hardness as CaCO3: 357 mg/L" at the number that leaves the longest known name before it. */

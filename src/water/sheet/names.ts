@@ -150,7 +150,7 @@ function takeBracket(inner: string, parts: Parts): void {
 
 /** Takes a unit off the end of a name: "Calcium, mg/L", "Hardness mg/L as CaCO3". */
 function takeUnit(text: string, parts: Parts): string {
-  const pieces = text.trim().split(/(?<=,)\s*|\s+/);
+  const pieces = text.trim().split(/(?<=,)(?!\d)\s*|\s+/);
   for (let from = 1; from < pieces.length; from++) {
     const tail = pieces
       .slice(from)

@@ -112,6 +112,65 @@ describe("readSheet, one line a reading", () => {
   });
 });
 
+describe("readSheet, decimal commas", () => {
+  it("takes no comma of a number or of a name for what parts the cells", () => {
+    const sheet = readSheet(
+      [
+        "Parameter               Einheit    Ergebnis",
+        "pH-Wert                 -          7,42",
+        "Leitfähigkeit (25 °C) µS/cm        718",
+        "Gesamthärte             °dH        18,5",
+        "Säurekapazität bis pH 4,3  mmol/l  4,32",
+        "Eisen, gesamt           mg/l       <0,02",
+        "Natrium                 mg/l       14",
+      ].join("\n"),
+    );
+    expect(understood(sheet)).toEqual([
+      "pH 7,42 -",
+      "conductivity 718 μS/cm",
+      "hardness 18,5 °dH",
+      "alkalinity 4,32 mmol/l",
+      "iron <0,02 mg/l",
+      "sodium 14 mg/l",
+    ]);
+  });
+
+  it.each([
+    "Calcium,98,4,mg/L",
+    "Parameter,Result,Unit\nCalcium,98,4,mg/L\nSodium,14,mg/L",
+    "Parameter,Unit,Result\nCalcium,mg/L,98,4\nSodium,mg/L,14",
+  ])("asks which number stands between commas: %j", (text) => {
+    const sheet = readSheet(text);
+    const calcium = sheet.samples[0]?.entries.find(({ parameter }) => parameter === "calcium");
+    expect(calcium?.status).toBe("asked");
+    expect(calcium?.choices.map(({ value, unit }) => `${value} ${unit}`).slice(0, 2)).toEqual([
+      "98,4 mg/L",
+      "98 mg/L",
+    ]);
+  });
+
+  it("asks which of the figures of a line is the reading", () => {
+    const sheet = readSheet("Calcium  98.4  120  mg/L\nSodium  14 mg/L  200");
+    expect(entryOn(sheet, 1).choices.map(({ value }) => value)).toEqual(["98.4", "120"]);
+    expect(understood(sheet)).toEqual(["sodium 14 mg/L"]);
+  });
+});
+
+describe("readSheet, samples side by side", () => {
+  it.each([
+    ",Top bore,Rain tank\npH,7.4,6.1\nCalcium mg/L,98,2",
+    "             Top bore   Rain tank\npH           7.4        6.1\nCalcium mg/L 98         2",
+    ";Unit;Top bore;Rain tank\npH;;7.4;6.1\nCalcium;mg/L;98;2",
+  ])("are told by their names alone: %j", (text) => {
+    const sheet = readSheet(text);
+    expect(sheet.samples.map(({ label }) => label)).toEqual(["Top bore", "Rain tank"]);
+    expect(sheet.samples.map((sample) => readingsOfSample(sample).map(({ value }) => value))).toEqual([
+      ["7.4", "98"],
+      ["6.1", "2"],
+    ]);
+  });
+});
+
 describe("readSheet, lists side by side", () => {
   const BOTH = ["calcium 92 mg/L", "magnesium 31 mg/L", "sodium 50 mg/L", "pH 7.4"];
 

@@ -51,6 +51,8 @@ export const ASSUMPTIONS: Phrases = {
   "pH was not measured: that of the waters of the data is taken.":
     "pH-Wert nicht gemessen: Der der Wässer der Daten gilt.",
   "The sheet gives no value.": "Das Blatt gibt keinen Wert.",
+  "Several figures stand side by side and nothing says which is the reading.":
+    "Mehrere Zahlen stehen nebeneinander; nichts sagt, welche der Messwert ist.",
   "The sheet gives no unit for this.": "Das Blatt gibt hierfür keine Einheit.",
   "No reading of this name takes part in the answer.":
     "Ein Messwert dieses Namens geht nicht in die Antwort ein.",

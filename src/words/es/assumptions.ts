@@ -51,6 +51,8 @@ export const ASSUMPTIONS: Phrases = {
   "pH was not measured: that of the waters of the data is taken.":
     "pH no medido: se toma el de las aguas de los datos.",
   "The sheet gives no value.": "La hoja no da valor.",
+  "Several figures stand side by side and nothing says which is the reading.":
+    "Hay varias cifras seguidas y nada dice cuál es la medida.",
   "The sheet gives no unit for this.": "La hoja no da unidad.",
   "No reading of this name takes part in the answer.": "Ninguna medida de ese nombre entra en la respuesta.",
   "The sheet gives this twice; the other one was taken.": "La hoja lo da dos veces; se tomó el otro.",

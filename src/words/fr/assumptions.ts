@@ -51,6 +51,8 @@ export const ASSUMPTIONS: Phrases = {
   "pH was not measured: that of the waters of the data is taken.":
     "pH non mesuré : celui des eaux des données est pris.",
   "The sheet gives no value.": "Le bulletin ne donne pas de valeur.",
+  "Several figures stand side by side and nothing says which is the reading.":
+    "Plusieurs chiffres se suivent et rien ne dit lequel est la mesure.",
   "The sheet gives no unit for this.": "Le bulletin ne donne pas d'unité.",
   "No reading of this name takes part in the answer.": "Aucune mesure de ce nom n'entre dans la réponse.",
   "The sheet gives this twice; the other one was taken.":
