@@ -178,3 +178,38 @@ test("two samples side by side under their names are two samples, whatever stand
     { numRuns: 300 },
   );
 });
+
+test("a figure left out of a table set by blanks moves no other one", () => {
+  const gaps = fc.array(fc.array(fc.boolean(), { minLength: NAMES.length, maxLength: NAMES.length }), {
+    minLength: 2,
+    maxLength: 4,
+  });
+  fc.assert(
+    fc.property(sheet, gaps, fc.boolean(), ({ rows, mark }, missing, toTheRight) => {
+      const heads = ["Sample", ...rows.map(({ name, unit }) => (unit === "" ? name : `${name} (${unit})`))];
+      const lines = missing.map((gone, i) => [
+        `Bore ${String(i + 1)}`,
+        ...rows.map(({ figure: value }, k) => (gone[k] === true ? "" : value)),
+      ]);
+      const widths = heads.map((_, k) => Math.max(...[heads, ...lines].map((row) => row[k]!.length)));
+      const text = [heads, ...lines]
+        .map((row) =>
+          row
+            .map((cell, k) =>
+              toTheRight && k > 0 ? `  ${cell.padStart(widths[k]!)}` : `${cell.padEnd(widths[k]!)}  `,
+            )
+            .join(""),
+        )
+        .join("\n");
+      const read = readSheet(text, { decimal: mark });
+      const wanted = missing.map((gone) =>
+        Object.fromEntries(rows.flatMap((row, k) => (gone[k] === true ? [] : [[row.parameter, row.figure]]))),
+      );
+      const found = read.samples.map((sample) =>
+        Object.fromEntries(readingsOfSample(sample).map(({ parameter, value }) => [parameter, value])),
+      );
+      expect(found).toEqual(wanted);
+    }),
+    { numRuns: 500 },
+  );
+});

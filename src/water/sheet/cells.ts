@@ -1,4 +1,6 @@
 import type { DecimalMark } from "../../units/index.ts";
+import { cellsByBlanks } from "./align.ts";
+import type { Span } from "./align.ts";
 
 /** A line of a sheet, split into cells. */
 export interface SheetRow {
@@ -7,6 +9,8 @@ export interface SheetRow {
   readonly cells: readonly string[];
   /** True where commas part the cells, so that a decimal comma may have parted a number. */
   readonly byCommas?: true;
+  /** Where each cell stands, in a line set by blanks. */
+  readonly spans?: readonly Span[];
 }
 
 const SEPARATORS = ["\t", ";", "|", ","] as const;
@@ -23,12 +27,9 @@ export function rowsOf(text: string): readonly SheetRow[] {
   const clean = text.replace(/^\uFEFF/, "").replace(/\r\n?/g, "\n");
   const separator = separatorOf(clean);
   if (separator !== null) return separatedRows(clean, separator);
-  return clean.split("\n").flatMap((line, index) => {
-    const cells = line
-      .trim()
-      .split(/\s{2,}|\t/)
-      .map((cell) => cell.trim());
-    return cells.some((cell) => cell !== "") ? [{ line: index + 1, cells }] : [];
+  return clean.split("\n").flatMap((line, index): readonly SheetRow[] => {
+    const set = cellsByBlanks(line);
+    return set.cells.length > 0 ? [{ line: index + 1, ...set }] : [];
   });
 }
 

@@ -114,7 +114,7 @@ function unitOf({ name, unit }: Found, options: SheetOptions): string {
 /** Parts "92 mg/L" in one cell; "*" and "H"/"L" flags behind a number are set aside. */
 function valueAndUnit(cell: string, unit: string): { readonly value: string; readonly unit: string } {
   const text = cell.trim();
-  const match = /^((?:[<>≤≥]\s*)?[-+]?\d[\d.,'’ –-]*?)\s*([^\d\s.,].*)?$/u.exec(text);
+  const match = /^((?:[<>≤≥]\s*)?[-+]?[.,]?\d[\d.,'’ –-]*?)\s*([^\d\s.,].*)?$/u.exec(text);
   const tail = match?.[2]?.trim() ?? "";
   if (match === null || tail === "") return { value: text, unit };
   if (isUnit(tail)) return { value: (match[1] ?? "").trim(), unit: unit === "" ? tail : unit };

@@ -1,24 +1,12 @@
 import type { DecimalMark } from "../../units/index.ts";
+import { alignedTo } from "./align.ts";
 import type { SheetRow } from "./cells.ts";
 import { entryOf, looksLikeValue } from "./entry.ts";
-import { isUnit, readName, roleOf } from "./names.ts";
+import { listHeading } from "./list-heading.ts";
+import type { Columns, ListHeading } from "./list-heading.ts";
+import { isKnownName, isUnit, readName, roleOf } from "./names.ts";
 import type { ColumnRole, NameRead } from "./names.ts";
 import type { SheetEntry, SheetOptions, SheetSample, SheetText } from "./types.ts";
-
-interface ValueColumn {
-  readonly at: number;
-  readonly label: string;
-  /** Unit in the heading, as in "Result (mg/L)"; "" when there is none. */
-  readonly unit: string;
-}
-
-/** Columns of a list, from its heading line. */
-interface Columns {
-  readonly name: number;
-  readonly values: readonly ValueColumn[];
-  readonly unit: number | null;
-  readonly basis: number | null;
-}
 
 /** Reads a sheet with one line a reading: name, value, unit, in any order of columns, or as plain lines of text. */
 export function readList(
@@ -28,30 +16,23 @@ export function readList(
 ): { readonly samples: readonly SheetSample[]; readonly other: readonly SheetText[] } {
   const samples: { label: string | null; entries: SheetEntry[] }[] = [{ label: null, entries: [] }];
   const other: SheetText[] = [];
-  let columns: Columns | null = null;
-  let width = 0;
+  let under: ListHeading | null = null;
   let label: string | null = null;
   let sampled: string | null = null;
   for (const [r, row] of rows.entries()) {
     const text = row.cells.filter((cell) => cell !== "").join(" | ");
-    const heading = headingOf(row) ?? samplesHeading(row, rows[r + 1]);
+    const heading = listHeading(row, rows[r + 1]);
     if (heading !== null) {
-      columns = heading;
-      width = Math.max(row.cells.length, ...heading.values.map((column) => column.at + 1));
-      heading.values.forEach((column, i) => {
+      under = heading;
+      const { values } = heading.columns;
+      values.forEach((column, i) => {
         samples[i] ??= { label: null, entries: [] };
-        samples[i].label = heading.values.length > 1 ? column.label : null;
+        samples[i].label = values.length > 1 ? column.label : null;
       });
       other.push({ line: row.line, text });
       continue;
     }
-    // In a line of fewer cells than the heading columns ran together.
-    const isShort = row.cells.length < width;
-    const [lead = "", ...behind] = row.cells;
-    const cells = isShort && !isKnownName(lead) ? [...nameAndFigure(lead), ...behind] : row.cells;
-    const found = columns === null ? null : byColumns({ ...row, cells }, columns, width);
-    const runTogether = isShort && found?.every(({ value }) => value === "") === true;
-    const readings = (runTogether ? byLooks(row) : null) ?? found ?? byLooks(row);
+    const readings = (under === null ? null : underHeading(row, under)) ?? byLooks(row);
     if (readings === null) {
       for (const about of aboutSample(row)) {
         if (about.role === "sample") label ??= about.value;
@@ -71,68 +52,34 @@ export function readList(
   };
 }
 
+/** The readings of a line under a heading; null where it is none, or where its figures cannot be told apart. */
+function underHeading(row: SheetRow, { row: heading, columns }: ListHeading): readonly Reading[] | null {
+  const width = heading.cells.length;
+  // In a line of fewer cells columns ran together, or some are empty.
+  const isShort = row.cells.length < width;
+  const full = isShort ? alignedTo(heading, nameApart(row)) : row;
+  const found = full === null ? null : byColumns(full, columns, width);
+  const runTogether = isShort && found?.every(({ value }) => value === "") === true;
+  return (runTogether ? byLooks(row) : null) ?? found;
+}
+
+/** A line whose name ran together with the figure behind it, parted. */
+function nameApart(row: SheetRow): SheetRow {
+  const [lead = "", ...behind] = row.cells;
+  const [name = "", figure] = isKnownName(lead) ? [lead] : nameAndFigure(lead);
+  if (figure === undefined) return row;
+  const cells = [name, figure, ...behind];
+  const [[from, to] = [0, 0], ...others] = row.spans ?? [];
+  if (row.spans === undefined) return { ...row, cells };
+  return { ...row, cells, spans: [[from, from + name.length], [to - figure.length, to], ...others] };
+}
+
 interface Reading {
   readonly name: NameRead;
   readonly value: string;
   readonly unit: string;
   /** Figures of which any may be the reading, where no heading says which. */
   readonly figures?: readonly string[];
-}
-
-/** The columns of a heading line; null when the line is none. */
-function headingOf({ cells }: SheetRow): Columns | null {
-  const roles = cells.map((cell) => roleOf(cell));
-  const at = (role: ColumnRole): number => roles.indexOf(role);
-  const name = at("parameter");
-  if (name < 0) return null;
-  const unit = at("unit") < 0 ? null : at("unit");
-  const basis = at("basis") < 0 ? null : at("basis");
-  let values = cells.flatMap((cell, i) =>
-    roles[i] === "value" ? [{ at: i, label: cell, unit: readName(cell).unit }] : [],
-  );
-  if (values.length === 0) {
-    // A column a sample, headed by the sample's name.
-    values = cells.flatMap((cell, i) =>
-      i > name && roles[i] === null && cell !== "" ? [{ at: i, label: cell, unit: "" }] : [],
-    );
-  }
-  return values.length === 0 && unit === null ? null : { name, values, unit, basis };
-}
-
-/**
- * A line that names two samples or more, each over the figures of a column of its own, with nothing over the names of
- * the readings; null when the line is none. The next line tells.
- */
-function samplesHeading({ cells }: SheetRow, next: SheetRow | undefined): Columns | null {
-  const labels = cells.flatMap((cell, i) => (cell === "" ? [] : [{ label: cell, i }]));
-  const [name = "", ...rest] = next?.cells ?? [];
-  if (labels.length < 2 || !isKnownName(name) || labels.some(({ label }) => beginsWithName(label)))
-    return null;
-  // Set by blanks, the empty corner leaves no cell.
-  const shift = cells[0] === "" ? 0 : 1;
-  const columns = labels.map(({ label, i }) => ({ label, at: i + shift }));
-  const units = columns.filter(({ label }) => roleOf(label) === "unit");
-  const values = columns.filter(({ label }) => roleOf(label) === null && !looksLikeValue(label));
-  if (units.length + values.length < columns.length || units.length > 1 || values.length < 2) return null;
-  const figures = values.map(({ at }) => rest[at - 1] ?? "");
-  if (!figures.every((figure) => looksLikeValue(figure))) return null;
-  if (rest.filter((cell) => looksLikeValue(cell)).length > values.length) return null;
-  return {
-    name: 0,
-    values: values.map(({ label, at }) => ({ at, label, unit: readName(label).unit })),
-    unit: units[0]?.at ?? null,
-    basis: null,
-  };
-}
-
-/** "Calcium 0" as well: a reading that was parted, no name of a sample. */
-function beginsWithName(cell: string): boolean {
-  return isKnownName(cell) || isKnownName(cell.replace(/[\s\d.,<>≤≥]+$/, ""));
-}
-
-function isKnownName(cell: string): boolean {
-  const { parameter, choices } = readName(cell);
-  return parameter !== null || choices.length > 0;
 }
 
 function byColumns(
@@ -154,13 +101,20 @@ function byColumns(
   if ((cells[columns.name] ?? "") === "") return null;
   const basis = columns.basis === null ? "" : basisOf(cells[columns.basis] ?? "");
   const withBasis = name.basis === "" && basis !== "" ? { ...name, basis } : name;
+  const isBelow = columns.qualifier !== null && NOT_DETECTED.test(cells[columns.qualifier] ?? "");
   return values.map(({ at, value, unit }) => ({
     name: withBasis,
-    value,
+    value: isBelow && /^\s*[\d.,]/.test(value) ? `<${value.trim()}` : value,
     unit: unitCell === "" ? unit : unitCell,
     ...(isParted && at > 0 ? { figures: figuresAt(cells, at, true) } : {}),
   }));
 }
+
+/**
+ * Qualifiers of a figure that was not detected, which is then the limit: "<", "U", "ND".
+ * @source U and UJ: US EPA, Contract Laboratory Program National Functional Guidelines, from memory
+ */
+const NOT_DETECTED = /^(?:<|≤|UJ?|ND|N\.D\.)$/i;
 
 function basisOf(cell: string): string {
   return /^(?:as\s+)?([A-Za-z0-9]{1,6})$/.exec(cell.trim())?.[1] ?? "";
@@ -180,6 +134,7 @@ function figuresAt(cells: readonly string[], at: number, byCommas: boolean): rea
   if (cut !== undefined && /^\d/.test(value)) return [`${cut},${value}`, value];
   if (!isBareFigure(value)) return [];
   const behind = cells.slice(at + 1);
+  if (NOT_DETECTED.test(behind[0] ?? "") && /^\d/.test(value)) return [`<${value}`, value];
   const end = behind.findIndex((cell) => !isBareFigure(cell));
   const further = end < 0 ? behind : behind.slice(0, end);
   const [next = ""] = behind;
@@ -228,7 +183,7 @@ function nameAndFigure(cell: string): readonly string[] {
 function bySplitting(text: string): readonly Reading[] | null {
   let best: Reading | null = null;
   for (const match of text.matchAll(
-    /[\s:=]+((?:[<>≤≥]\s*)?\d[\d.,]*(?:\s?[–-]\s?\d[\d.,]*)?|n\.?d\.?|bdl|not detected)(?=$|[\s*]|[^\d\s.,])/giu,
+    /[\s:=]+((?:[<>≤≥]\s*)?[.,]?\d[\d.,]*(?:\s?[–-]\s?\d[\d.,]*)?|n\.?d\.?|bdl|not detected)(?=$|[\s*]|[^\d\s.,])/giu,
   )) {
     const name = readName(text.slice(0, match.index).trim());
     if (name.parameter === null && name.choices.length === 0) continue;
@@ -240,7 +195,7 @@ function bySplitting(text: string): readonly Reading[] | null {
 
 /** "Arsenic <1 µg/L": a measurement that is not known here is kept in view as one. */
 function unknownLine(text: string): readonly Reading[] | null {
-  const match = /^(\p{L}[^:=]*?)[\s:=]+((?:[<>≤≥]\s*)?\d[\d.,]*)\s*(.+)$/u.exec(text);
+  const match = /^(\p{L}[^:=]*?)[\s:=]+((?:[<>≤≥]\s*)?[.,]?\d[\d.,]*)\s*(.+)$/u.exec(text);
   const unit = unitAtStart(match?.[3] ?? "");
   return match === null || unit === ""
     ? null

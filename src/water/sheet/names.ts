@@ -97,7 +97,8 @@ export function readName(cell: string): NameRead {
     takeBracket(inner.trim(), parts);
     return " ";
   });
-  rest = takeUnit(rest, parts);
+  // "Conductivity at 25 °C" is a name as it stands.
+  if (plainMeaning(rest) === null) rest = takeUnit(rest, parts);
   rest = rest.replace(
     /\b(?:expressed as|as|als|comme|en|como|in)\s+([A-Za-z][A-Za-z0-9]{0,5})\s*$/i,
     (all, basis: string) => {
@@ -123,6 +124,12 @@ export function readName(cell: string): NameRead {
     basis: parts.basis === "" ? (found?.basis ?? "") : parts.basis,
     fraction: parts.fraction,
   };
+}
+
+/** Whether a text is the name of a reading, or one that may mean several. */
+export function isKnownName(cell: string): boolean {
+  const { parameter, choices } = readName(cell);
+  return parameter !== null || choices.length > 0;
 }
 
 interface Parts {

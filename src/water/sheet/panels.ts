@@ -20,7 +20,11 @@ export function inOneList(rows: readonly SheetRow[]): readonly SheetRow[] {
   const to = rows.findLastIndex(beside) + 1;
   const bounds = [0, ...starts];
   const parts = bounds.map((start, i) =>
-    rows.slice(from, to).map((row): SheetRow => ({ ...row, cells: row.cells.slice(start, bounds[i + 1]) })),
+    rows.slice(from, to).map((row): SheetRow => ({
+      ...row,
+      cells: row.cells.slice(start, bounds[i + 1]),
+      ...(row.spans === undefined ? {} : { spans: row.spans.slice(start, bounds[i + 1]) }),
+    })),
   );
   const listed = parts.flat().filter(({ cells }) => cells.some((cell) => cell !== ""));
   return [...rows.slice(0, from), ...listed, ...rows.slice(to)];

@@ -156,6 +156,30 @@ describe("readSheet, decimal commas", () => {
   });
 });
 
+describe("readSheet, figures that were not detected", () => {
+  it("takes a figure with a qualifier that says so as the limit", () => {
+    const sheet = readSheet(
+      "Analyte,Result,Qual,RL,Units\nIron,0.05,U,0.05,mg/L\nManganese,0.01,J,0.05,mg/L\nZinc,0.02,<,0.02,mg/L",
+    );
+    expect(understood(sheet)).toEqual(["iron <0.05 mg/L", "manganese 0.01 mg/L", "zinc <0.02 mg/L"]);
+  });
+
+  it("asks where no heading says what the letter is", () => {
+    const [iron] = readSheet("Iron,0.05,U,mg/L\nCalcium,98.4,,mg/L").samples.flatMap(
+      ({ entries }) => entries,
+    );
+    expect(iron?.status).toBe("asked");
+    expect(iron?.choices.map(({ value }) => value)).toEqual(["<0.05", "0.05"]);
+  });
+
+  it("reads figures that begin with the mark", () => {
+    expect(understood(readSheet("Iron .8 ppm\nManganese <.05 mg/L"))).toEqual([
+      "iron .8 ppm",
+      "manganese <.05 mg/L",
+    ]);
+  });
+});
+
 describe("readSheet, samples side by side", () => {
   it.each([
     ",Top bore,Rain tank\npH,7.4,6.1\nCalcium mg/L,98,2",

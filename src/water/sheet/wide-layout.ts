@@ -1,4 +1,5 @@
 import type { DecimalMark } from "../../units/index.ts";
+import { alignedTo } from "./align.ts";
 import type { SheetRow } from "./cells.ts";
 import { entryOf } from "./entry.ts";
 import { plainDate } from "./list-layout.ts";
@@ -40,11 +41,16 @@ export function readWide(
 ): { readonly samples: readonly SheetSample[]; readonly other: readonly SheetText[] } {
   const heading = rows[headingAt]!;
   const columns = readingColumns(heading);
-  const next = rows[headingAt + 1];
+  const below = rows[headingAt + 1];
+  const next = below === undefined ? undefined : (alignedTo(heading, below) ?? below);
   const units = next !== undefined && isUnitLine(next, columns) ? next.cells : null;
   const labelAt = columnOf(heading, "sample");
   const dateAt = columnOf(heading, "date");
-  const body = rows.slice(headingAt + (units === null ? 1 : 2));
+  const lines = rows
+    .slice(headingAt + (units === null ? 1 : 2))
+    .map((row) => alignedTo(heading, row) ?? row.line);
+  // Lines in which nothing tells what stands under which heading stay text.
+  const body = lines.filter((row) => typeof row !== "number");
   const samples = body.map((row): SheetSample => ({
     label: labelAt === null ? null : row.cells[labelAt] || null,
     sampled: dateAt === null ? null : plainDate(row.cells[dateAt] ?? ""),
@@ -64,6 +70,7 @@ export function readWide(
   const used = new Set(columns.map((column) => column.at));
   const unread = heading.cells.filter((cell, at) => cell !== "" && !used.has(at));
   const other = rows.slice(0, headingAt).map((row) => ({ line: row.line, text: row.cells.join(" | ") }));
+  for (const { line, cells } of rows) if (lines.includes(line)) other.push({ line, text: cells.join(" | ") });
   if (unread.length > 0) other.push({ line: heading.line, text: unread.join(" | ") });
   return { samples, other };
 }
