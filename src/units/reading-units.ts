@@ -59,7 +59,20 @@ const SPELLINGS: Readonly<Record<string, readonly ReadingUnit[]>> = {
   ...each(["umol/l", "mmol/m3", "umol/dm3"], amount(1e-6)),
   ...each(["eq/l", "val/l"], equivalents(1)),
   ...each(
-    ["meq/l", "me/l", "mval/l", "mmolc/l", "mmol(c)/l", "mmol(eq)/l", "epm", "meq/dm3", "eq/m3"],
+    [
+      "meq/l",
+      "me/l",
+      "mval/l",
+      "mmolc/l",
+      "mmol(c)/l",
+      "mmol(+)/l",
+      "mmol(-)/l",
+      "mmol(c)/l",
+      "mmol(eq)/l",
+      "epm",
+      "meq/dm3",
+      "eq/m3",
+    ],
     equivalents(1e-3),
   ),
   ...each(["ueq/l", "ue/l", "uval/l", "meq/m3"], equivalents(1e-6)),
@@ -188,10 +201,14 @@ function perLitre(text: string): string {
     .trim();
 }
 
-/** "mg/l as caco3", "ppm caco3", "mg caco3/l", "mg/l (as n)", "mg/l no3-n": a mass or an amount with its basis. */
-function withBasis(text: string): UnitReading {
+/** "As" in front of a basis, in the languages sheets are printed in. */
+const OTHER_AS = /([ (])(?:als|en|comme|como|exprim[eé] en|expresad[oa] como|berechnet als) /;
+
+/** "mg/l as caco3", "ppm caco3", "mg caco3/l", "mg/l (as n)", "mg/l no3-n", "mgn/l": a mass or an amount with its basis. */
+function withBasis(given: string): UnitReading {
+  const text = given.replace(OTHER_AS, "$1as ");
   const after = /^(.+?) ?(?:\(as |\(|, ?as |, | as | )([a-z0-9_+ -]+?)\)?$/.exec(text);
-  const inside = /^([mun]?(?:g|mol)) ([a-z0-9+-]+)\/(l|dm3)$/.exec(text);
+  const inside = /^([mun]?(?:g|mol)) ?([a-z0-9+-]+)\/(l|dm3)$/.exec(text);
   const pairs: (readonly [string, string])[] = [];
   if (after !== null) pairs.push([after[1] ?? "", after[2] ?? ""]);
   if (inside !== null) pairs.push([`${inside[1] ?? ""}/${inside[3] ?? ""}`, inside[2] ?? ""]);
