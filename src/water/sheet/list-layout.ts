@@ -32,7 +32,8 @@ export function readList(
       other.push({ line: row.line, text });
       continue;
     }
-    const readings = (under === null ? null : underHeading(row, under)) ?? byLooks(row);
+    const readings =
+      (under === null ? null : underHeading(row, under)) ?? byLooks(row) ?? byLooks(partedAlone(row));
     if (readings === null) {
       for (const about of aboutSample(row)) {
         if (about.role === "sample") label ??= about.value;
@@ -140,6 +141,15 @@ function figuresAt(cells: readonly string[], at: number, byCommas: boolean): rea
   const [next = ""] = behind;
   const parted = /^[<>≤≥]?\s*\d+$/.test(value) && /^\d/.test(next) ? [`${value},${next}`] : [];
   return parted.length + further.length === 0 ? [] : [...parted, value, ...further];
+}
+
+/** A line that is parted by a sign of its own, unlike the sheet around it. */
+function partedAlone(row: SheetRow): SheetRow {
+  const [text = ""] = row.cells;
+  const sign = [";", "|", ","].find((one) => text.includes(one));
+  if (row.cells.length !== 1 || sign === undefined) return row;
+  const cells = text.split(sign).map((cell) => cell.trim());
+  return { line: row.line, cells, ...(sign === "," ? { byCommas: true as const } : {}) };
 }
 
 /** A number, a limit or a range with no unit in its cell. */

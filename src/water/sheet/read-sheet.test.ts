@@ -172,6 +172,12 @@ describe("readSheet, figures that were not detected", () => {
     expect(iron?.choices.map(({ value }) => value)).toEqual(["<0.05", "0.05"]);
   });
 
+  it("reads a line that is parted by a sign of its own", () => {
+    const sheet = readSheet("Magnesium 20,6 mg/L\nSodium;14;mg/L\nReport 17, page 2\nWell 3, sampled 2026");
+    expect(understood(sheet)).toEqual(["magnesium 20,6 mg/L", "sodium 14 mg/L"]);
+    expect(sheet.other.map(({ line }) => line)).toEqual([3, 4]);
+  });
+
   it("reads figures that begin with the mark", () => {
     expect(understood(readSheet("Iron .8 ppm\nManganese <.05 mg/L"))).toEqual([
       "iron .8 ppm",
