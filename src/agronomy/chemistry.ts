@@ -25,6 +25,7 @@ import type {
   SystemDefinition,
 } from "../chem/index.ts";
 import { onLeafTank } from "./leaf-calcium.ts";
+import { recent } from "./recent.ts";
 import type { Tank } from "./tank.ts";
 
 /**
@@ -70,6 +71,11 @@ export interface Chemistry {
   readonly thermo: ThermoData;
   /** Relative humidity of the air [1] at which a drop stops drying. */
   readonly humidity: number;
+  /**
+   * The same without a memory: answers start from the last ones, and so depend on them in their last digits. What begins
+   * afresh comes to the same whatever was asked before it.
+   */
+  afresh(): Chemistry;
   /** The full tank, closed to the air. */
   inTank(tank: Tank): EquilibriumResult;
   /** What `inTank` solved to get an answer. */
@@ -106,30 +112,37 @@ export function chemistryOn(thermo: ThermoData, humidity: number = USUAL_HUMIDIT
   let chemistry = ofThermo.get(humidity);
   if (chemistry === undefined) {
     if (ofThermo.size >= MOST_HUMIDITIES) ofThermo.clear();
-    chemistry = buildChemistry(thermo, humidity);
+    chemistry = buildChemistry(groundOf(thermo, humidity));
     ofThermo.set(humidity, chemistry);
   }
   return chemistry;
 }
 
-function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
+/** What all answers on a data set share: systems compiled, models laid out, conditions. */
+interface Ground {
+  readonly thermo: ThermoData;
+  readonly humidity: number;
+  system(tank: Tank, carbonate: "closed" | "open", withPitzer: boolean): CompiledSystem;
+  /** Whether a system was compiled for Pitzer's equations. */
+  isByPitzer(compiled: CompiledSystem): boolean;
+  activity(temperature_C: number): { readonly davies: ActivityModel; readonly pitzer: InteractionModel };
+  onLeaf(
+    filled: Tank,
+    solid: LeafSolid,
+  ): { readonly compiled: CompiledSystem; readonly conditions: Conditions };
+}
+
+function groundOf(thermo: ThermoData, humidity: number): Ground {
   const interactions = builtInPitzer();
   const systems = new Map<string, CompiledSystem>();
-  // The last answers for the tank and for the first step of a path: the next ones are near, and start from them.
-  const lastAnswers = new WeakMap<CompiledSystem, Equilibrium>();
-  const lastPaths = new WeakMap<CompiledSystem, Map<LeafSolid, DryToResult["steps"]>>();
-  const startOf = (compiled: CompiledSystem): { readonly start?: Equilibrium } => {
-    const start = lastAnswers.get(compiled);
-    return start === undefined ? {} : { start };
-  };
+  const strong = new WeakSet<CompiledSystem>();
   const models = new Map<number, { readonly davies: ActivityModel; readonly pitzer: InteractionModel }>();
 
   const system = (tank: Tank, carbonate: "closed" | "open", withPitzer: boolean): CompiledSystem => {
     const components = componentsOf(tank, carbonate);
     const key = `${carbonate}|${String(withPitzer)}|${String(tank.temperature_C)}|${components.join(",")}`;
-    let found = systems.get(key);
-    if (found === undefined) {
-      found = compileSystem(
+    return recent(systems, key, MOST_SYSTEMS, () => {
+      const compiled = compileSystem(
         systemFor(thermo, {
           components,
           temperature_C: tank.temperature_C,
@@ -139,10 +152,9 @@ function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
           ...(withPitzer ? { interactions } : {}),
         }),
       );
-      if (systems.size >= MOST_SYSTEMS) systems.clear();
-      systems.set(key, found);
-    }
-    return found;
+      if (withPitzer) strong.add(compiled);
+      return compiled;
+    });
   };
 
   const activity = (
@@ -158,12 +170,6 @@ function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
     }
     return found;
   };
-
-  const inTank = (tank: Tank, activityModel: Conditions["activity"]): Conditions => ({
-    totals_molPerL: tank.totals_molPerL,
-    electroneutral: "H+",
-    activity: activityModel,
-  });
 
   const onLeaf = (filled: Tank, solid: LeafSolid): { compiled: CompiledSystem; conditions: Conditions } => {
     const tank = onLeafTank(filled);
@@ -185,9 +191,26 @@ function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
     return { compiled, conditions };
   };
 
+  return { thermo, humidity, system, isByPitzer: (compiled) => strong.has(compiled), activity, onLeaf };
+}
+
+function inTank(tank: Tank, activity: Conditions["activity"]): Conditions {
+  return { totals_molPerL: tank.totals_molPerL, electroneutral: "H+", activity };
+}
+
+function buildChemistry(ground: Ground): Chemistry {
+  const { thermo, humidity, system, isByPitzer, activity, onLeaf } = ground;
+  // The last answers for the tank and for the first step of a path: the next ones are near, and start from them.
+  const lastAnswers = new WeakMap<CompiledSystem, Equilibrium>();
+  const lastPaths = new WeakMap<CompiledSystem, Map<LeafSolid, DryToResult["steps"]>>();
+  const startOf = (compiled: CompiledSystem): { readonly start?: Equilibrium } => {
+    const start = lastAnswers.get(compiled);
+    return start === undefined ? {} : { start };
+  };
   return {
     thermo,
     humidity,
+    afresh: () => buildChemistry(ground),
     inTank: (tank) => {
       const { davies: dilute, pitzer: strong } = activity(tank.temperature_C);
       const compiled = system(tank, "closed", false);
@@ -198,7 +221,7 @@ function buildChemistry(thermo: ThermoData, humidity: number): Chemistry {
     },
     conditionsInTank: (tank, answer) => {
       const { davies: dilute, pitzer: strong } = activity(tank.temperature_C);
-      return inTank(tank, answer.system === system(tank, "closed", false) ? dilute : strong);
+      return inTank(tank, isByPitzer(answer.system) ? strong : dilute);
     },
     conditionsOnLeaf: (tank, solid) => onLeaf(tank, solid).conditions,
     dry: (tank, solid, stops) => {

@@ -6,6 +6,7 @@ import { ammoniumSulfateRuleDose } from "./dose-rule.ts";
 import { airRemarks } from "./iron-air.ts";
 import { leafCalciumRemarks } from "./leaf-calcium.ts";
 import { conditionerLabel, fillingOf } from "./filling.ts";
+import type { Work } from "./findings.ts";
 import { heldValue } from "./held-value.ts";
 import { keepDraft } from "./kept-drafts.ts";
 import { NOT_MET } from "./programmes.ts";
@@ -31,8 +32,18 @@ export interface FinishedProgramme {
   readonly draws: ProgrammeDraws | null;
 }
 
-/** Judges a draft in full: answers, rules, cost, and how to fill. @param effort that goes into its ranges */
-export function finishProgramme(draft: Draft, trade: TradeData, effort: Effort): Computed<FinishedProgramme> {
+/**
+ * Judges a draft in full: answers, rules, cost, and how to fill.
+ *
+ * @param effort that goes into its ranges
+ * @param work it is judged in; that of its own setting unless it is judged a second time
+ */
+export function finishProgramme(
+  draft: Draft,
+  trade: TradeData,
+  effort: Effort,
+  { chemistry, findings }: Work = draft.setting,
+): Computed<FinishedProgramme> {
   const { setting, volume_LPerHa } = draft;
   const { job, mix } = setting;
   let facts: readonly RuleFacts[] = [];
@@ -42,14 +53,16 @@ export function finishProgramme(draft: Draft, trade: TradeData, effort: Effort):
     factsOf = state;
     return facts;
   };
-  const judged = judgeTank(
-    draft.tank,
-    setting.chemistry,
-    setting.drawn,
-    effort,
-    { where: job.aim.where, freeShare: job.aim.freeShare, rateFactors: draft.rateFactors },
-    holdingTimeOf(job.spray, volume_LPerHa),
-    (active, state) => rulesOnActive(trade, factsAt(state), active, volume_LPerHa),
+  const judged = findings.of(() =>
+    judgeTank(
+      draft.tank,
+      chemistry,
+      setting.drawn,
+      effort,
+      { where: job.aim.where, freeShare: job.aim.freeShare, rateFactors: draft.rateFactors },
+      holdingTimeOf(job.spray, volume_LPerHa),
+      (active, state) => rulesOnActive(trade, factsAt(state), active, volume_LPerHa),
+    ),
   );
   if (!judged.ok) return judged;
   const { state, actives, path, drying, draws } = judged.value;

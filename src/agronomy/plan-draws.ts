@@ -8,10 +8,10 @@ import { measureNext, rangeWidth, spreadOf } from "./bands/spread.ts";
 import { USUAL_HUMIDITY } from "./chemistry.ts";
 import { finishProgramme } from "./finish-programme.ts";
 import type { FinishedProgramme } from "./finish-programme.ts";
+import type { Work } from "./findings.ts";
 import type { Draft, Setting } from "./programmes.ts";
 import type { TradeData } from "./trade-data.ts";
-import { rankProgrammes } from "./ranking.ts";
-import type { Job, PlanUncertainty, Programme } from "./types.ts";
+import type { Job, PlanUncertainty } from "./types.ts";
 import { shortName } from "./uncomputed.ts";
 import { leastOfDraws } from "./verdict.ts";
 import type { Computed } from "./verdict.ts";
@@ -21,15 +21,20 @@ const NEARLY_SURE = 0.1;
 const SURER_TRIES = 3;
 
 /** Finishes a draft; one that falls a little short of the confidence asked for is replaced by a surer one. */
-export function finishSurely(draft: Draft, trade: TradeData, effort: Effort): Computed<FinishedProgramme> {
+export function finishSurely(
+  draft: Draft,
+  trade: TradeData,
+  effort: Effort,
+  work: Work = draft.setting,
+): Computed<FinishedProgramme> {
   const { confidence } = draft.setting.job.aim;
   let tried = draft;
-  let finished = finishProgramme(tried, trade, effort);
+  let finished = finishProgramme(tried, trade, effort, work);
   for (let k = 0; k < SURER_TRIES && finished.ok && tried.surer !== null; k++) {
     const found = finished.value.programme.confidence;
     if (found === null || found >= confidence || found < confidence - NEARLY_SURE) break;
     tried = tried.surer();
-    const surer = finishProgramme(tried, trade, effort);
+    const surer = finishProgramme(tried, trade, effort, work);
     if (!surer.ok || (surer.value.programme.confidence ?? 0) <= found) break;
     finished = surer;
   }
@@ -53,37 +58,6 @@ export function drawnFor(
 
 /** Id of the tank as planned, nothing added. */
 export const AS_PLANNED = "none";
-
-/** Programmes best first. */
-export interface Ranked {
-  readonly ranked: readonly Programme[];
-  /** The first that meets the aim and is not blocked. */
-  readonly best: Programme | null;
-  /** Nothing added. */
-  readonly planned: Programme;
-}
-
-/**
- * Ranks the programmes, and works out in full the ranges of the two that decide: nothing added, and the best. Where the
- * best then falls short of the confidence asked for, the next is looked at.
- *
- * @param finished the programmes by their id, among them the one as planned; `inFull` replaces one of them
- */
-export function rankSurely(
-  finished: ReadonlyMap<string, FinishedProgramme>,
-  inFull: (draft: Draft) => unknown,
-): Ranked {
-  const full = new Set<string>();
-  for (;;) {
-    const ranked = rankProgrammes([...finished.values()].map(({ programme }) => programme));
-    const best = ranked.find((p) => p.meetsAim === true && !p.blocked) ?? null;
-    const next = [AS_PLANNED, best?.id].find((id) => id !== undefined && !full.has(id));
-    if (next === undefined) return { ranked, best, planned: finished.get(AS_PLANNED)!.programme };
-    full.add(next);
-    const { draft, draws } = finished.get(next)!;
-    if (draws !== null) inFull(draft);
-  }
-}
 
 /**
  * The ligand that the key of an uncertain constant or activity coefficient is about, as people call it: of

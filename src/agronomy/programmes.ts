@@ -1,10 +1,10 @@
 import type { ConditionerRecord } from "./data-types.ts";
 import type { PricedAmount } from "./cost.ts";
 import { SEARCH_STOPS } from "./chemistry.ts";
-import type { Chemistry } from "./chemistry.ts";
 import type { DrawSetting } from "./bands/programme-draws.ts";
 import { leastDose, raisedDose, roundDoseUp } from "./dose-search.ts";
 import type { DoseFound } from "./dose-search.ts";
+import type { Work } from "./findings.ts";
 import { conditionerAmount, conditionerLabel } from "./filling.ts";
 import type { MixFeed } from "./feed.ts";
 import { aired } from "./iron-air.ts";
@@ -49,13 +49,12 @@ export interface Draft {
 }
 
 /** What the search works on. */
-export interface Setting {
+export interface Setting extends Work {
   readonly job: Job;
   readonly water: Water;
   readonly mix: readonly MixProduct[];
   readonly feeds: readonly MixFeed[];
   readonly temperature_C: number;
-  readonly chemistry: Chemistry;
   /** Draws of everything uncertain about this water and the chemistry; null for central answers only. */
   readonly drawn: DrawSetting | null;
   /** Whether the tank as planned, nothing added, already meets the aim. */
@@ -80,7 +79,8 @@ export function tankOf(
   const filled = fillTank(water, mix, conditioners, feeds, spray, chemistry.thermo);
   const tank = { ...filled, leafCalcium_molPerL: leafCalcium_molPerL(job.spray, volume_LPerHa) };
   if (job.spray.aerated !== true) return tank;
-  return aired(tank, chemistry, holdingTimeOf(job.spray, volume_LPerHa));
+  // What goes in must not depend, not in the last digit, on what was solved before.
+  return aired(tank, chemistry.afresh(), holdingTimeOf(job.spray, volume_LPerHa));
 }
 
 /**
@@ -95,10 +95,12 @@ export function freeIn(
   conditioners: readonly DosedConditioner[],
   factors: readonly number[] = [],
 ): Computed<number | null> {
-  const { job, chemistry, drawn } = setting;
-  if (drawn === null) return centralFreeIn(setting, volume_LPerHa, conditioners, factors);
-  const tank = withoutTraces(tankOf(setting, volume_LPerHa, conditioners));
-  return sureFree(tank, chemistry, drawn, job.aim, SEARCH_STOPS, factors);
+  const { job, chemistry, drawn, findings } = setting;
+  return findings.of(() => {
+    if (drawn === null) return centralFreeIn(setting, volume_LPerHa, conditioners, factors);
+    const tank = withoutTraces(tankOf(setting, volume_LPerHa, conditioners));
+    return sureFree(tank, chemistry, drawn, job.aim, SEARCH_STOPS, factors);
+  });
 }
 
 function centralFreeIn(
@@ -123,9 +125,11 @@ export function searchDose(
 ): Computed<DoseFound> {
   const volume = setting.job.spray.volume_LPerHa;
   const { least, most } = limits;
-  const found = leastDose((dose) => centralFreeIn(setting, volume, at(dose)), aim, least, most);
-  if (setting.drawn === null || !found.ok || found.value.kind !== "met") return found;
-  return raisedDose((dose) => freeIn(setting, volume, at(dose)), aim, found.value.dose, most);
+  return setting.findings.of(() => {
+    const found = leastDose((dose) => centralFreeIn(setting, volume, at(dose)), aim, least, most);
+    if (setting.drawn === null || !found.ok || found.value.kind !== "met") return found;
+    return raisedDose((dose) => freeIn(setting, volume, at(dose)), aim, found.value.dose, most);
+  });
 }
 
 /** What a way is, as far as it differs from the tank as planned. */

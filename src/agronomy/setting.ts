@@ -5,6 +5,7 @@ import { alkalinity_mgPerL_asCaCO3, completeWater, hardness_mgPerL_asCaCO3 } fro
 import type { Water } from "../water/index.ts";
 import { USUAL_HUMIDITY } from "./chemistry.ts";
 import type { MixFeed } from "./feed.ts";
+import { beginWork } from "./findings.ts";
 import { recordOfOwn } from "./own-active.ts";
 import { chemistryFor } from "./own-chemistry.ts";
 import { drawnFor } from "./plan-draws.ts";
@@ -36,7 +37,7 @@ export function settingOf(job: Job, data: PlanData, count: number): Read<Setting
     mix: mix.value,
     feeds: feedsOf(job, data.trade),
     temperature_C: job.spray.temperature_C ?? water.temperature_C,
-    chemistry: chemistryFor(job, data, job.spray.humidity ?? USUAL_HUMIDITY),
+    ...beginWork(chemistryFor(job, data, job.spray.humidity ?? USUAL_HUMIDITY)),
     drawn: drawnFor(job, job.water, water, data.thermo, count),
     plannedMeets: false,
   };

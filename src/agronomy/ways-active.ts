@@ -99,16 +99,17 @@ function factorsOf(setting: Setting, index: number, factor: number): readonly nu
 }
 
 /** Other forms of the actives of a mix that published sources report as less moved by hard water, such as an ester. */
-export function otherFormsOf(setting: Setting, trade: TradeData): readonly Draft[] {
+export function otherFormsOf(setting: Setting, trade: TradeData): readonly ((own: Setting) => Draft)[] {
   return setting.mix.flatMap((product, index) => {
     if (product.form?.dissociates === false) return [];
     return trade.otherForms
       .filter((other) => other.active === product.active.id)
-      .flatMap((other): Draft[] => {
+      .flatMap((other): ((own: Setting) => Draft)[] => {
         const active = trade.actives.find((record) => record.id === other.insteadActive);
         const form = active?.forms.find((one) => one.id === other.insteadForm);
         if (active === undefined || form === undefined) return [];
-        return [withForm(setting, index, { product, instead: { active, form }, other })];
+        const exchange: Exchange = { product, instead: { active, form }, other };
+        return [(own) => withForm(own, index, exchange)];
       });
   });
 }

@@ -2,11 +2,12 @@ import { roundDoseUp } from "./dose-search.ts";
 import { conditionerAmount, conditionerLabel } from "./filling.ts";
 import { costOf } from "./finish-programme.ts";
 import type { FinishedProgramme } from "./finish-programme.ts";
+import type { Work } from "./findings.ts";
 import { doseLimits, draftOf, searchDose, SURER } from "./programmes.ts";
 import type { Draft, Setting } from "./programmes.ts";
 import type { DosedConditioner } from "./tank.ts";
 import { blendOf } from "./ways-water.ts";
-import type { Single } from "./ways-two-part.ts";
+import type { DraftIn, Single } from "./ways-two-part.ts";
 import type { Programme } from "./types.ts";
 import type { Computed } from "./verdict.ts";
 
@@ -45,17 +46,15 @@ const AIM_MARGIN = 0.001;
  * does. Only where that beats every conditioner in the planned water: none of them is enough, or it costs less than
  * each that is. Without prices no saving is claimed.
  */
-export function* alsoConditioned(
-  ways: readonly OtherWay[],
-  singles: readonly Single[],
-): Generator<Computed<Draft | null>> {
+export function alsoConditioned(ways: readonly OtherWay[], singles: readonly Single[]): readonly DraftIn[] {
   const open = singles.filter(({ programme }) => !programme.blocked);
   const enough = open.filter(({ programme }) => programme.meetsAim === true);
   const tried = [...open].sort(cheaperFirst).slice(0, MOST_TRIED);
-  for (const { draft, programme } of ways) {
-    if (programme !== null && (programme.meetsAim !== false || programme.blocked)) continue;
-    for (const single of tried) yield conditionedWay(draft, single, enough);
-  }
+  return ways
+    .filter(({ programme }) => programme === null || (programme.meetsAim === false && !programme.blocked))
+    .flatMap(({ draft }) =>
+      tried.map((single) => (work: Work) => conditionedWay(draft, work, single, enough)),
+    );
 }
 
 /** What meets the aim first, then the cheaper, then the smaller dose. */
@@ -68,10 +67,11 @@ function cheaperFirst(a: Single, b: Single): number {
 
 function conditionedWay(
   way: Draft,
+  work: Work,
   { candidate }: Single,
   enough: readonly Single[],
 ): Computed<Draft | null> {
-  const { setting } = way;
+  const setting: Setting = { ...way.setting, ...work };
   const { record, formId, choice } = candidate;
   const { least, most } = doseLimits(candidate);
   const at = (dose_gPerL: number): readonly DosedConditioner[] => [{ record, formId, dose_gPerL }];

@@ -1,6 +1,7 @@
 import { roundDoseUp } from "./dose-search.ts";
 import { conditionerAmount, conditionerLabel } from "./filling.ts";
 import { costOf } from "./finish-programme.ts";
+import type { Work } from "./findings.ts";
 import { doseLimits, draftOf, freeIn, searchDose, SURER } from "./programmes.ts";
 import type { Candidate, Draft, Setting } from "./programmes.ts";
 import type { DosedConditioner } from "./tank.ts";
@@ -13,6 +14,9 @@ export interface Single {
   readonly draft: Draft;
   readonly programme: Programme;
 }
+
+/** The draft of a way, worked out when it is asked for. */
+export type DraftIn = (work: Work) => Computed<Draft | null>;
 
 /** Added to the aim of the search, whose drying path has fewer stops than the one the pair is judged by. */
 const AIM_MARGIN = 0.001;
@@ -27,11 +31,11 @@ const MOST_PARTNERS = 2;
  * meets the aim. Only where the pair beats both alone: it meets the aim and neither does, or it costs less than each
  * that does. Without prices no saving is claimed.
  */
-export function* twoParts(setting: Setting, singles: readonly Single[]): Generator<Computed<Draft | null>> {
+export function twoParts(setting: Setting, singles: readonly Single[]): readonly DraftIn[] {
   const open = singles.filter(({ programme }) => !programme.blocked);
   const sulfate = open.find(({ candidate }) => candidate.record.id === AMMONIUM_SULFATE);
-  if (sulfate === undefined) return;
-  for (const partner of partnersOf(open)) yield pairOf(setting, sulfate, partner);
+  if (sulfate === undefined) return [];
+  return partnersOf(open).map((partner) => (work) => pairOf({ ...setting, ...work }, sulfate, partner));
 }
 
 /** The best acidifiers and the best sequestrants: what meets the aim first, then the cheaper, then the smaller dose. */

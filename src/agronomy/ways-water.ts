@@ -45,12 +45,13 @@ export function otherSource(setting: Setting, source: CompletedSource): Draft {
 export function leastBlend(setting: Setting, source: CompletedSource): Computed<Draft | null> {
   const { job } = setting;
   const { water } = source;
-  const meets = (percent: number): Computed<boolean> => {
-    const blend = blended(setting, water, percent);
-    if (!blend.ok) return blend;
-    const free = freeIn(inBlend(setting, source, blend.value, percent), job.spray.volume_LPerHa, []);
-    return free.ok ? { ok: true, value: free.value !== null && free.value >= job.aim.freeShare } : free;
-  };
+  const meets = (percent: number): Computed<boolean> =>
+    setting.findings.of(() => {
+      const blend = blended(setting, water, percent);
+      if (!blend.ok) return blend;
+      const free = freeIn(inBlend(setting, source, blend.value, percent), job.spray.volume_LPerHa, []);
+      return free.ok ? { ok: true, value: free.value !== null && free.value >= job.aim.freeShare } : free;
+    });
   const [planned, alone] = [meets(0), meets(100)];
   if (!planned.ok) return planned;
   if (!alone.ok) return alone;

@@ -3,6 +3,7 @@ import { builtInThermo } from "../chem/index.ts";
 import { MOLAR_MASSES } from "../units/index.ts";
 import { completeWater } from "../water/index.ts";
 import { chemistryOn } from "./chemistry.ts";
+import { beginWork } from "./findings.ts";
 import { readJob } from "./job.ts";
 import { planJob } from "./plan.ts";
 import { draftOf, freeIn } from "./programmes.ts";
@@ -88,7 +89,7 @@ function settingOf(job: Job): Setting {
     water: water.value,
     mix,
     temperature_C: 15,
-    chemistry: chemistryOn(thermo, 0.8),
+    ...beginWork(chemistryOn(thermo, 0.8)),
     drawn: null,
     feeds: [],
     plannedMeets: false,

@@ -1,5 +1,6 @@
 import { atFactor, compileSystem, equilibrate } from "../../chem/index.ts";
 import type { CompiledSystem, Conditions, Equilibrium } from "../../chem/index.ts";
+import { recent } from "../recent.ts";
 
 /** A species that is a smaller part than this of each of its components changes no share that can be told. */
 const TRACE = 1e-5;
@@ -108,19 +109,14 @@ function smallerSystem(
 ): CompiledSystem {
   const ofSystem = smaller.get(system) ?? new Map<string, CompiledSystem>();
   smaller.set(system, ofSystem);
-  const key = kept.join();
-  let found = ofSystem.get(key);
-  if (found === undefined) {
-    const { definition } = system;
-    found = compileSystem({
+  const { definition } = system;
+  return recent(ofSystem, kept.join(), MOST_KEPT, () =>
+    compileSystem({
       components: definition.components.filter(({ name }) => !without.has(name)),
       species: kept.map((i) => definition.species[i]!),
       solids: solids.map((i) => definition.solids[i]!),
-    });
-    if (ofSystem.size >= MOST_KEPT) ofSystem.clear();
-    ofSystem.set(key, found);
-  }
-  return found;
+    }),
+  );
 }
 
 function pick(values: Float64Array, kept: readonly number[]): Float64Array {

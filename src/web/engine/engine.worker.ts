@@ -8,8 +8,8 @@ import {
   LOADS,
   OTHER_PARTNERS,
   PATTERNS,
-  planInSteps,
   planJob,
+  planTogether,
   PLANTS,
   readComplaint,
   readJob,
@@ -36,6 +36,7 @@ import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
 import { ENGLISH, fill, languageOf } from "../../words/index.ts";
+import { helpIfAsked, lineToHelper, planThread } from "./plan-helper.ts";
 import { sheetView } from "./sheet-view.ts";
 import type { FlasksRequest } from "../flasks/messages.ts";
 import type { JobDocument } from "../job/to-document.ts";
@@ -52,8 +53,8 @@ import type {
   WordedIssue,
 } from "./messages.ts";
 
-const thermo = builtInThermo();
-const trade = builtInTrade();
+const data = { thermo: builtInThermo(), trade: builtInTrade() };
+const { trade } = data;
 /** The language of all that is said from here; the page hands it over before it asks. */
 let language = ENGLISH;
 
@@ -137,20 +138,6 @@ function timed<K extends keyof AnswerTo>(
 
 /** The newest document asked about: work on an older job is given up. */
 let newest = 0;
-/** How long [ms] the engine works before it looks whether something else was asked. */
-const TURN_MS = 40;
-
-const turns = new MessageChannel();
-/** Lets what has been asked meanwhile be taken in. */
-function nextTurn(): Promise<void> {
-  return new Promise((resolve) => {
-    turns.port1.onmessage = () => {
-      resolve();
-    };
-    turns.port2.postMessage(null);
-  });
-}
-
 async function answer({ type, id, document }: AnswerRequest): Promise<void> {
   newest = id;
   if (type === "plan") await answerPlan(id, document);
@@ -169,22 +156,18 @@ async function answerPlan(id: number, document: JobDocument): Promise<void> {
     done(job.issues, null);
     return;
   }
-  const first = planJob(job.value, { thermo, trade }, { draws: 0, waysOut: false });
+  const first = planJob(job.value, data, { draws: 0, waysOut: false });
   if (first.ok) say({ type: "first", id, plan: first.value, job: job.value });
-  const steps = planInSteps(job.value, { thermo, trade });
-  let turn = performance.now();
-  for (;;) {
-    if (performance.now() - turn > TURN_MS) {
-      await nextTurn();
-      turn = performance.now();
-      if (newest !== id) return;
-    }
-    const step = steps.next();
-    if (step.done !== true) continue;
-    const { value } = step;
-    done([...job.issues, ...value.issues], value.ok ? plannedOf(id, job.value, value.value) : null);
-    return;
-  }
+  const read = await planTogether(
+    job.value,
+    data,
+    planThread,
+    lineToHelper(job.value),
+    {},
+    () => newest !== id,
+  );
+  if (read === null) return;
+  done([...job.issues, ...read.issues], read.ok ? plannedOf(id, job.value, read.value) : null);
 }
 
 /** The plan given last, to be asked about. */
@@ -227,7 +210,7 @@ function plannedOf(id: number, job: TitledJob, plan: Plan): Planned {
 
 function complaintOf(document: JobDocument): Pick<EngineAnswer<"complaint">, "issues" | "answer"> {
   const record = readComplaint(document, { trade });
-  const read = record.ok ? checkComplaint(record.value, { thermo, trade }) : record;
+  const read = record.ok ? checkComplaint(record.value, data) : record;
   const issues = worded(record.ok ? [...record.issues, ...read.issues] : record.issues);
   if (!read.ok) return { issues, answer: null };
   const { value } = read;
@@ -263,18 +246,19 @@ function sheet({ id, input, options }: Extract<EngineRequest, { type: "sheet" }>
 /** The demonstration brings indicators and drawings of its own: they are fetched when they are asked for. */
 async function flasks(request: FlasksRequest): Promise<void> {
   const { answerFlasks } = await import("../flasks/flasks-engine.ts");
-  answerFlasks(request, { thermo, trade }, (reply) => {
+  answerFlasks(request, data, (reply) => {
     say({ type: "flasks", reply });
   });
 }
 
-self.onmessage = (event: MessageEvent<EngineRequest>) => {
-  const request = event.data;
-  if (request.type === "language") language = languageOf(request.tag, request.pack);
-  else if ("document" in request) void answer(request);
-  else if (request.type === "sheet") say(sheet(request));
-  else if (request.type === "about") say(about(request));
-  else void flasks(request.request);
-};
-
-say({ type: "catalogue", catalogue: catalogueOf(trade) });
+if (!helpIfAsked(data)) {
+  self.onmessage = (event: MessageEvent<EngineRequest>) => {
+    const request = event.data;
+    if (request.type === "language") language = languageOf(request.tag, request.pack);
+    else if ("document" in request) void answer(request);
+    else if (request.type === "sheet") say(sheet(request));
+    else if (request.type === "about") say(about(request));
+    else void flasks(request.request);
+  };
+  say({ type: "catalogue", catalogue: catalogueOf(trade) });
+}

@@ -1,0 +1,80 @@
+import { helpPlans, planLine, prepareHelper } from "../../agronomy/index.ts";
+import type { Job, PlanData, PlanLine, PlanMessage, PlanThread } from "../../agronomy/index.ts";
+
+/** What the engine's script is called where it runs a second time, to help the first with its plans. */
+const HELPER = "plan helper";
+
+const turns = new MessageChannel();
+const waiting: (() => void)[] = [];
+turns.port1.onmessage = () => {
+  waiting.shift()?.();
+};
+
+/** What a worker works by. */
+export const planThread: PlanThread = {
+  turn: () =>
+    new Promise((resolve) => {
+      waiting.push(resolve);
+      turns.port2.postMessage(null);
+    }),
+  after: (time_ms, call) => {
+    const timer = setTimeout(call, time_ms);
+    return () => {
+      clearTimeout(timer);
+    };
+  },
+};
+
+/** Helps the engine that started this worker, where that is what it was started for. @returns whether it was */
+export function helpIfAsked(data: PlanData): boolean {
+  if (self.name !== HELPER) return false;
+  const line = planLine((message) => {
+    self.postMessage(message);
+  });
+  self.onmessage = (event: MessageEvent<PlanMessage>) => {
+    line.heard(event.data);
+  };
+  helpPlans(line, data, planThread);
+  return true;
+}
+
+/** A second worker of this script, and whether it is worth being asked; null before one is started. */
+let helper: { readonly line: PlanLine; state: "preparing" | "ready" | "lost" } | null = null;
+let jobs = 0;
+
+/**
+ * The line to a helper that is quick already; null while there is none. It is started on the second job that is asked
+ * about: who looks at one answer only needs none. There is none on one processor, in a browser whose workers start no
+ * others, or where it broke down.
+ */
+export function lineToHelper(job: Job): PlanLine | null {
+  jobs += 1;
+  if (helper === null && jobs > 1) startHelper(job);
+  return helper?.state === "ready" ? helper.line : null;
+}
+
+function startHelper(job: Job): void {
+  if (!(navigator.hardwareConcurrency > 1) || typeof Worker === "undefined") return;
+  try {
+    const worker = new Worker(self.location.href, { type: "module", name: HELPER });
+    const line = planLine((message) => {
+      worker.postMessage(message);
+    });
+    const started: NonNullable<typeof helper> = { line, state: "preparing" };
+    helper = started;
+    worker.onmessage = (event: MessageEvent<PlanMessage>) => {
+      line.heard(event.data);
+    };
+    worker.onerror = (event) => {
+      // Plans are made without it: nothing for the page to hear of.
+      event.preventDefault();
+      started.state = "lost";
+      line.lost();
+    };
+    prepareHelper(line, job, {}, () => {
+      started.state = "ready";
+    });
+  } catch {
+    // No worker, no helper.
+  }
+}
