@@ -80,11 +80,12 @@ export function calibrate(
   told: readonly Told[],
   decision: Decision | null = null,
 ): Calibrated {
+  let result: Calibrated = { ...predicted, control: { solved: 0, difference: 0 } };
+  if (effort === "first order") return result;
   const orders = told
     .flatMap((what) => (what === "free share" ? predicted.logits[0]! : (predicted.saturation ?? [])))
     .map((column) => Array.from(column, (_, i) => i).sort((a, b) => column[a]! - column[b]!));
-  let result: Calibrated = { ...predicted, control: { solved: 0, difference: 0 } };
-  if (effort === "first order" || orders.length === 0) return result;
+  if (orders.length === 0) return result;
   const solved = new Map<number, SolvedDraw | null>();
   const solve = (i: number): void => {
     if (!solved.has(i)) solved.set(i, solveNear(place, components, predicted, draws, i, humidity));

@@ -2,6 +2,7 @@ import type { ThermoData } from "../../chem/index.ts";
 import { inverseNormal, latinColumn } from "../../numerics/index.ts";
 import { drawWaters, readingUncertainty } from "../../water/index.ts";
 import type { Water, WaterTest } from "../../water/index.ts";
+import { recent } from "../recent.ts";
 
 /** Draws of everything uncertain, the same ones for every programme of a plan. */
 export interface Draws {
@@ -45,6 +46,29 @@ function column(key: string, make: () => Float64Array): Float64Array {
   return found;
 }
 
+/** Totals of the draws of a water [mol/L], by component. */
+interface DrawnTotals {
+  readonly keys: readonly string[];
+  readonly totals: ReadonlyMap<string, Float64Array>;
+  readonly replaced: number;
+}
+
+/** Waters as drawn before: the next plan is mostly about the same ones, and completing them takes longest of all. */
+const known = new WeakMap<ThermoData, Map<string, DrawnTotals>>();
+const MOST_WATERS = 6;
+
+function totalsOf(waters: readonly Water[], count: number): ReadonlyMap<string, Float64Array> {
+  const found = new Map<string, Float64Array>();
+  for (let i = 0; i < count; i++) {
+    for (const [component, total] of Object.entries(waters[i % waters.length]!.totals_molPerL)) {
+      let totals = found.get(component);
+      if (totals === undefined) found.set(component, (totals = new Float64Array(count)));
+      totals[i] = total;
+    }
+  }
+  return found;
+}
+
 /** Draws a water test and opens the columns for everything else. */
 export function drawInputs(
   test: WaterTest,
@@ -61,27 +85,32 @@ export function drawInputs(
   const columnOf = (length: number, key: string): Float64Array =>
     column(`u|${seed}|${String(length)}|${key}`, () => latinColumn(length, `${seed}|${key}`));
   const uniform = (key: string): Float64Array => columnOf(count, key);
-  const normal = (key: string): Float64Array =>
-    column(`n|${seed}|${String(count)}|${key}`, () => uniform(key).map(inverseNormal));
+  // Asked for many times over: found by its key as it is.
+  const normals = new Map<string, Float64Array>();
+  const normal = (key: string): Float64Array => {
+    const found =
+      normals.get(key) ?? column(`n|${seed}|${String(count)}|${key}`, () => uniform(key).map(inverseNormal));
+    normals.set(key, found);
+    return found;
+  };
   const waters = Math.ceil(count / DRAWS_PER_WATER);
   // Two sources are read apart: their readings are drawn apart, while everything else is common to both. What the
   // job's own water is called changes nothing.
   const apart = options.source === undefined ? "" : `${options.source}|`;
   const ofThisWater = (key: string): Float64Array => columnOf(waters, `${apart}${key}`);
-  const drawn = drawWaters(test, options, central, waters, ofThisWater);
-  const waterTotals = new Map<string, Float64Array>();
-  for (let i = 0; i < count; i++) {
-    for (const [component, total] of Object.entries(drawn.waters[i % waters]!.totals_molPerL)) {
-      let totals = waterTotals.get(component);
-      if (totals === undefined) waterTotals.set(component, (totals = new Float64Array(count)));
-      totals[i] = total;
-    }
-  }
+  const { method, ironForm, readings } = test;
+  const asked = JSON.stringify({ method, ironForm, readings, ...options, thermo: null, count, seed });
+  const ofThermo = known.get(options.thermo) ?? new Map<string, DrawnTotals>();
+  known.set(options.thermo, ofThermo);
+  const drawn = recent(ofThermo, asked, MOST_WATERS, () => {
+    const { keys, waters: completed, replaced } = drawWaters(test, options, central, waters, ofThisWater);
+    return { keys, replaced, totals: totalsOf(completed, count) };
+  });
   return {
     count,
     seed,
     waterKeys: drawn.keys,
-    waterTotals,
+    waterTotals: drawn.totals,
     centralTotals: central.totals_molPerL,
     readingSources: readingSources(test, drawn.keys),
     replaced: drawn.replaced,

@@ -90,7 +90,8 @@ export function predict(
 
   const responses = responsesOf(place, components, result.value, firstTotal);
   const moved = totals.map((name) => relativeTotals(place, name, draws));
-  const columns: Columns = { speciesAt, solidAt, firstTotal, moved };
+  const drawn = factors.map((one) => columnOf(one, draws));
+  const columns: Columns = { speciesAt, solidAt, firstTotal, moved, drawn };
   const columnsOf = (of: Response): Float64Array => carry(of, place, draws, humidity, columns);
   return {
     ok: true,
@@ -99,7 +100,7 @@ export function predict(
       saturation: responses.saturation === null ? null : columnsOf(responses.saturation),
       pH: columnsOf(responses.pH),
       near: (i) =>
-        likelyEnd(place, result.value, firstTotal, humidity?.[i] ?? null, movesOf(place, draws, i, columns)),
+        likelyEnd(place, result.value, firstTotal, humidity?.[i] ?? null, movesOf(place, i, columns)),
       overAir: (from, to) => ({
         logits: responses.logits.map(({ overHumidity }) => changeOver(overHumidity, from, to)),
         saturation: changeOver(responses.saturation?.overHumidity ?? [], from, to),
@@ -113,11 +114,11 @@ const FURTHEST_START = 0.5;
 const FURTHEST_CONCENTRATION = 0.6;
 
 /** Change of log10 of every parameter in one draw. */
-function movesOf(place: Place, draws: Draws, i: number, columns: Columns): Float64Array {
-  const { speciesAt, solidAt, firstTotal, moved } = columns;
+function movesOf(place: Place, i: number, columns: Columns): Float64Array {
+  const { speciesAt, solidAt, firstTotal, moved, drawn } = columns;
   const moves = new Float64Array(firstTotal + moved.length);
-  for (const factor of place.factors) {
-    const z = stretched(factor, draws.normal(factor.key)[i]!);
+  place.factors.forEach((factor, f) => {
+    const z = drawn[f]![i]!;
     for (const [index, w] of factor.species) {
       const p = speciesAt.get(index);
       if (p !== undefined) moves[p]! += w * z;
@@ -126,7 +127,7 @@ function movesOf(place: Place, draws: Draws, i: number, columns: Columns): Float
       const p = solidAt.get(index);
       if (p !== undefined) moves[p]! += w * z;
     }
-  }
+  });
   moved.forEach((column, k) => (moves[firstTotal + k] = column?.[i] ?? 0));
   return moves;
 }
@@ -266,6 +267,8 @@ interface Columns {
   readonly firstTotal: number;
   /** Change of log10 of each total of each draw; null where it is not drawn. */
   readonly moved: readonly (Float64Array | null)[];
+  /** Draws of each factor of the place. */
+  readonly drawn: readonly Float64Array[];
 }
 
 /** Adds up what each draw of each input does. */
@@ -274,19 +277,19 @@ function carry(
   place: Place,
   draws: Draws,
   humidity: Float64Array | null,
-  { speciesAt, solidAt, firstTotal, moved }: Columns,
+  { speciesAt, solidAt, firstTotal, moved, drawn }: Columns,
 ): Float64Array {
   const out = new Float64Array(draws.count).fill(value);
   const add = (weight: number, column: Float64Array): void => {
     if (weight === 0) return;
     for (let i = 0; i < out.length; i++) out[i]! += weight * column[i]!;
   };
-  for (const factor of place.factors) {
+  place.factors.forEach((factor, f) => {
     let weight = 0;
     for (const [index, w] of factor.species) weight += w * (by[speciesAt.get(index) ?? -1] ?? 0);
     for (const [index, w] of factor.solids) weight += w * (by[solidAt.get(index) ?? -1] ?? 0);
-    if (Math.abs(weight) > 1e-6) add(weight, columnOf(factor, draws));
-  }
+    if (Math.abs(weight) > 1e-6) add(weight, drawn[f]!);
+  });
   moved.forEach((column, k) => {
     if (column !== null) add(by[firstTotal + k]!, column);
   });
@@ -296,10 +299,19 @@ function carry(
   return out;
 }
 
+/** Columns stretched before, by how far. */
+const uneven = new WeakMap<Float64Array, Map<number, Float64Array>>();
+
 /** Draws of a factor, stretched where its spread is uneven. */
 export function columnOf(factor: Factor, draws: Draws): Float64Array {
   const column = draws.normal(factor.key);
-  return factor.belowPerAbove === undefined ? column : column.map((z) => stretched(factor, z));
+  const { belowPerAbove } = factor;
+  if (belowPerAbove === undefined) return column;
+  const ofColumn = uneven.get(column) ?? new Map<number, Float64Array>();
+  uneven.set(column, ofColumn);
+  const found = ofColumn.get(belowPerAbove) ?? column.map((z) => stretched(factor, z));
+  ofColumn.set(belowPerAbove, found);
+  return found;
 }
 
 function changeOver(course: Course, from: number, to: number): number {
@@ -322,10 +334,10 @@ function courseAt(course: Course, humidity: number): number {
 function relativeTotals(place: Place, name: string, draws: Draws): Float64Array | null {
   const drawn = draws.waterTotals.get(name);
   if (drawn === undefined) return null;
-  const { totals_molPerL } = place.conditions;
-  const central = totals_molPerL[name]!;
-  const tank = { totals_molPerL, waterShare: place.waterShare };
-  return drawn.map((inWater) => (drawnTotal(tank, name, inWater, draws) / central - 1) / Math.LN10);
+  const central = place.conditions.totals_molPerL[name]!;
+  const { waterShare } = place;
+  const own = ownTotal(central, waterShare, draws.centralTotals[name] ?? 0);
+  return drawn.map((inWater) => ((own + waterShare * inWater) / central - 1) / Math.LN10);
 }
 
 /** Total of a component in the tank of a draw [mol/L]: what the water brings changes, the rest stays. */
@@ -335,7 +347,11 @@ export function drawnTotal(
   inWater_molPerL: number,
   draws: Draws,
 ): number {
-  const central = totals_molPerL[name] ?? 0;
-  const own = Math.max(0, central - waterShare * (draws.centralTotals[name] ?? 0));
+  const own = ownTotal(totals_molPerL[name] ?? 0, waterShare, draws.centralTotals[name] ?? 0);
   return own + waterShare * inWater_molPerL;
+}
+
+/** What of a total [mol/L] the water does not bring. */
+function ownTotal(central_molPerL: number, waterShare: number, inWater_molPerL: number): number {
+  return Math.max(0, central_molPerL - waterShare * inWater_molPerL);
 }
