@@ -1,6 +1,10 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
+import { isMainThread } from "node:worker_threads";
 import { format, resolveConfig } from "prettier";
+import { builtInTrade } from "../src/agronomy/index.ts";
+import { builtInThermo } from "../src/chem/index.ts";
+import { helpFromHere } from "./plan-thread.ts";
 import { EVERY, planTimes, planTwice } from "./plans.ts";
 import { generalTimes, growthTimes, ourTimes, sharesSolved } from "./solves.ts";
 import { tables } from "./table.ts";
@@ -17,7 +21,7 @@ const FIGURES = /(<!-- figures -->\n)[\s\S]*(<!-- end of figures -->)/;
 async function main(args: readonly string[]): Promise<void> {
   const [option, job, draws] = args;
   if (option === "--plan" && job !== undefined) {
-    console.log(JSON.stringify(planTwice(job, Number(draws))));
+    console.log(JSON.stringify(await planTwice(new URL(import.meta.url), job, Number(draws))));
     return;
   }
   const script = process.argv[1] ?? "";
@@ -35,4 +39,5 @@ async function main(args: readonly string[]): Promise<void> {
   writeFileSync(PAGE, await format(page, { ...(await resolveConfig(PAGE)), filepath: PAGE }));
 }
 
-await main(process.argv.slice(2));
+if (isMainThread) await main(process.argv.slice(2));
+else helpFromHere({ thermo: builtInThermo(), trade: builtInTrade() });

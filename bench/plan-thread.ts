@@ -17,12 +17,11 @@ export const planThread: PlanThread = {
 /** Another thread that helps with plans, once it has made one: null where there is one processor only. */
 export async function startPlanHelper(
   script: URL,
-  argv: readonly string[],
   job: Job,
   options: PlanOptions,
 ): Promise<{ readonly line: PlanLine; close(): void } | null> {
   if (availableParallelism() < 2) return null;
-  const worker = new Worker(script, { argv: [...argv] });
+  const worker = new Worker(script);
   const line = planLine((message) => {
     worker.postMessage(message);
   });

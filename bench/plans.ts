@@ -1,21 +1,28 @@
 import { spawnSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { parse } from "yaml";
-import { builtInTrade, planJob, readJob } from "../src/agronomy/index.ts";
+import { builtInTrade, planJob, planTogether, readJob } from "../src/agronomy/index.ts";
+import type { Job } from "../src/agronomy/index.ts";
 import { builtInThermo } from "../src/chem/index.ts";
-import { processorTime_ms } from "./timing.ts";
+import { planThread, startPlanHelper } from "./plan-thread.ts";
+import { least, timesOf } from "./timing.ts";
+import type { Times } from "./timing.ts";
 
 /** Runs of a plan, each in a process of its own. */
 const PROCESSES = 3;
+/** Plans made in two threads in each: which thread gets which task is not the same every time. */
+const TOGETHER = 3;
 
-/** Times of a plan in a fresh process [ms]: the first, with its data read and systems compiled, and the second. */
+/** Times of a plan in a fresh process: the first, with its data read and systems compiled, and the second. */
 export interface PlanTimes {
   readonly job: string;
   /** Draws behind the ranges; 0 for central answers alone. */
   readonly draws: number;
   readonly programmes: number;
-  readonly first_ms: number;
-  readonly second_ms: number;
+  readonly first: Times;
+  readonly second: Times;
+  /** The same again with a helper in a second thread that has made the plan before; null with one processor only. */
+  readonly together: Times | null;
 }
 
 /** Said after the name of a job that is planned with every conditioner offered by default, each with its dose search. */
@@ -30,19 +37,32 @@ function documentOf(job: string): unknown {
   return rest;
 }
 
-/** Plans a job twice in this process. */
-export function planTwice(job: string, draws: number): PlanTimes {
-  const document = documentOf(job);
+const data = { thermo: builtInThermo(), trade: builtInTrade() };
+
+function jobOf(name: string): Job {
+  const read = readJob(documentOf(name), { trade: data.trade });
+  if (!read.ok) throw new Error(`${name} is no job`);
+  return read.value;
+}
+
+/** Plans a job twice in this process, then some times with a helper. @param script this program */
+export async function planTwice(script: URL, job: string, draws: number): Promise<PlanTimes> {
   let programmes = 0;
   const plan = (): void => {
-    const data = { thermo: builtInThermo(), trade: builtInTrade() };
-    const read = readJob(document, { trade: data.trade });
-    const found = read.ok ? planJob(read.value, data, { draws }) : null;
-    if (found === null || !found.ok) throw new Error(`${job} has no plan`);
+    const found = planJob(jobOf(job), data, { draws });
+    if (!found.ok) throw new Error(`${job} has no plan`);
     programmes = found.value.programmes.length;
   };
-  const first_ms = processorTime_ms(plan);
-  return { job, draws, first_ms, second_ms: processorTime_ms(plan), programmes };
+  const first = await timesOf(plan);
+  const second = await timesOf(plan);
+  const helper = await startPlanHelper(script, jobOf(job), { draws });
+  let together: Times | null = null;
+  for (let k = 0; helper !== null && k < TOGETHER; k++) {
+    const times = await timesOf(() => planTogether(jobOf(job), data, planThread, helper.line, { draws }));
+    together = together === null ? times : least([together, times]);
+  }
+  helper?.close();
+  return { job, draws, programmes, first, second, together };
 }
 
 /** Plans a job in several fresh processes; the least times. @param script this program, which takes `--plan JOB DRAWS` */
@@ -52,9 +72,11 @@ export function planTimes(script: string, job: string, draws: number): PlanTimes
     if (run.status !== 0) throw new Error(run.stderr);
     return JSON.parse(run.stdout) as PlanTimes;
   });
+  const together = runs.flatMap((run) => run.together ?? []);
   return {
     ...runs[0]!,
-    first_ms: Math.min(...runs.map((run) => run.first_ms)),
-    second_ms: Math.min(...runs.map((run) => run.second_ms)),
+    first: least(runs.map((run) => run.first)),
+    second: least(runs.map((run) => run.second)),
+    together: together.length === 0 ? null : least(together),
   };
 }

@@ -1,4 +1,5 @@
 import type { PlanTimes } from "./plans.ts";
+import type { Times } from "./timing.ts";
 import type { GeneralTimes, Shares, SolveTimes } from "./solves.ts";
 
 /** Everything that was measured. */
@@ -13,6 +14,7 @@ export interface Measured {
 }
 
 const two = (value: number): string => Number(value.toPrecision(2)).toString();
+const both = ({ processor_ms, clock_ms }: Times): string => `${two(processor_ms)} / ${two(clock_ms)}`;
 const small = (value: number): string => value.toExponential(0);
 const row = (...cells: readonly (string | number)[]): string => `| ${cells.join(" | ")} |`;
 
@@ -23,7 +25,7 @@ function table(head: readonly string[], rows: readonly string[]): readonly strin
 /** Draws carried through programmes per second of what the ranges take beyond the plan without them. */
 function drawsASecond(one: PlanTimes, plans: readonly PlanTimes[]): number {
   const without = plans.find(({ job, draws }) => job === one.job && draws === 0)!;
-  return (1000 * one.draws * one.programmes) / (one.second_ms - without.second_ms);
+  return (1000 * one.draws * one.programmes) / (one.second.processor_ms - without.second.processor_ms);
 }
 
 /** The figures as Markdown. */
@@ -119,6 +121,7 @@ export function tables({ solves, growth, general, shares, plans, machine }: Meas
         "programmes",
         "first, ms",
         "second, ms",
+        "two threads, ms",
         "first/second",
         "draws of a programme a second",
       ],
@@ -127,13 +130,16 @@ export function tables({ solves, growth, general, shares, plans, machine }: Meas
           one.job,
           one.draws,
           one.programmes,
-          two(one.first_ms),
-          two(one.second_ms),
-          two(one.first_ms / one.second_ms),
+          both(one.first),
+          both(one.second),
+          one.together === null ? "" : both(one.together),
+          two(one.first.processor_ms / one.second.processor_ms),
           one.draws === 0 ? "" : two(drawsASecond(one, plans)),
         ),
       ),
     ),
+    "",
+    "Milliseconds of the processors / by the clock.",
     "",
   ].join("\n");
 }

@@ -23,3 +23,25 @@ export function timeOf_ms(work: () => void): number {
   const repeats = Math.max(1, Math.round(SAMPLE_MS / once));
   return Math.min(...Array.from({ length: SAMPLES }, () => processorTime_ms(repeated(repeats)) / repeats));
 }
+
+/** What some work takes of the processors, all threads together, and by the clock [ms]. */
+export interface Times {
+  readonly processor_ms: number;
+  readonly clock_ms: number;
+}
+
+export async function timesOf(work: () => unknown): Promise<Times> {
+  const clock = performance.now();
+  const before = process.cpuUsage();
+  await work();
+  const { user, system } = process.cpuUsage(before);
+  return { processor_ms: (user + system) / 1000, clock_ms: performance.now() - clock };
+}
+
+/** The least of each. */
+export function least(times: readonly Times[]): Times {
+  return {
+    processor_ms: Math.min(...times.map((one) => one.processor_ms)),
+    clock_ms: Math.min(...times.map((one) => one.clock_ms)),
+  };
+}
