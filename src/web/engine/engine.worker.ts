@@ -36,7 +36,7 @@ import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
 import { ENGLISH, fill, languageOf } from "../../words/index.ts";
-import { helpIfAsked, lineToHelper, planThread } from "./plan-helper.ts";
+import { helpIfAsked, lineToHelper, planThread, callForHelp } from "./plan-helper.ts";
 import { sheetView } from "./sheet-view.ts";
 import type { FlasksRequest } from "../flasks/messages.ts";
 import type { JobDocument } from "../job/to-document.ts";
@@ -158,16 +158,10 @@ async function answerPlan(id: number, document: JobDocument): Promise<void> {
   }
   const first = planJob(job.value, data, { draws: 0, waysOut: false });
   if (first.ok) say({ type: "first", id, plan: first.value, job: job.value });
-  const read = await planTogether(
-    job.value,
-    data,
-    planThread,
-    lineToHelper(job.value),
-    {},
-    () => newest !== id,
-  );
+  const read = await planTogether(job.value, data, planThread, lineToHelper(), {}, () => newest !== id);
   if (read === null) return;
   done([...job.issues, ...read.issues], read.ok ? plannedOf(id, job.value, read.value) : null);
+  callForHelp(job.value);
 }
 
 /** The plan given last, to be asked about. */

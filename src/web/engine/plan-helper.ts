@@ -40,17 +40,22 @@ export function helpIfAsked(data: PlanData): boolean {
 
 /** A second worker of this script, and whether it is worth being asked; null before one is started. */
 let helper: { readonly line: PlanLine; state: "preparing" | "ready" | "lost" } | null = null;
-let jobs = 0;
+let answered = 0;
+
+/** The line to a helper that is quick already; null while there is none. */
+export function lineToHelper(): PlanLine | null {
+  return helper?.state === "ready" ? helper.line : null;
+}
 
 /**
- * The line to a helper that is quick already; null while there is none. It is started on the second job that is asked
- * about: who looks at one answer only needs none. There is none on one processor, in a browser whose workers start no
- * others, or where it broke down.
+ * Starts the helper once a second job was answered: who looks at one answer only needs none. There is none on one
+ * processor, in a browser whose workers start no others, or where it broke down.
+ *
+ * @param job just answered: the helper becomes quick on it
  */
-export function lineToHelper(job: Job): PlanLine | null {
-  jobs += 1;
-  if (helper === null && jobs > 1) startHelper(job);
-  return helper?.state === "ready" ? helper.line : null;
+export function callForHelp(job: Job): void {
+  answered += 1;
+  if (helper === null && answered > 1) startHelper(job);
 }
 
 function startHelper(job: Job): void {
