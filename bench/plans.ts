@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { parse } from "yaml";
 import { builtInTrade, planJob, planTogether, readJob } from "../src/agronomy/index.ts";
-import type { Job } from "../src/agronomy/index.ts";
+import type { Job, PlanData } from "../src/agronomy/index.ts";
 import { builtInThermo } from "../src/chem/index.ts";
 import { planThread, startPlanHelper } from "./plan-thread.ts";
 import { least, timesOf } from "./timing.ts";
@@ -37,9 +37,11 @@ function documentOf(job: string): unknown {
   return rest;
 }
 
-const data = { thermo: builtInThermo(), trade: builtInTrade() };
+function dataHere(): PlanData {
+  return { thermo: builtInThermo(), trade: builtInTrade() };
+}
 
-function jobOf(name: string): Job {
+function jobOf(name: string, data: PlanData): Job {
   const read = readJob(documentOf(name), { trade: data.trade });
   if (!read.ok) throw new Error(`${name} is no job`);
   return read.value;
@@ -49,16 +51,19 @@ function jobOf(name: string): Job {
 export async function planTwice(script: URL, job: string, draws: number): Promise<PlanTimes> {
   let programmes = 0;
   const plan = (): void => {
-    const found = planJob(jobOf(job), data, { draws });
+    const data = dataHere();
+    const found = planJob(jobOf(job, data), data, { draws });
     if (!found.ok) throw new Error(`${job} has no plan`);
     programmes = found.value.programmes.length;
   };
   const first = await timesOf(plan);
   const second = await timesOf(plan);
-  const helper = await startPlanHelper(script, jobOf(job), { draws });
+  const data = dataHere();
+  const asked = jobOf(job, data);
+  const helper = await startPlanHelper(script, asked, { draws });
   let together: Times | null = null;
   for (let k = 0; helper !== null && k < TOGETHER; k++) {
-    const times = await timesOf(() => planTogether(jobOf(job), data, planThread, helper.line, { draws }));
+    const times = await timesOf(() => planTogether(asked, data, planThread, helper.line, { draws }));
     together = together === null ? times : least([together, times]);
   }
   helper?.close();
