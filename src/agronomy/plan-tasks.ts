@@ -99,6 +99,12 @@ export interface Ranked {
   readonly planned: Programme;
 }
 
+/** Programmes best first, and the one to choose. */
+export function rankedWithBest(finished: ReadonlyMap<string, FinishedProgramme>): Omit<Ranked, "planned"> {
+  const ranked = rankProgrammes([...finished.values()].map(({ programme }) => programme));
+  return { ranked, best: ranked.find((p) => p.meetsAim === true && !p.blocked) ?? null };
+}
+
 /**
  * Ranks the programmes, and has the ranges of the two that decide worked out in full: nothing added, and the best. Where
  * the best then falls short of the confidence asked for, the next is looked at.
@@ -113,8 +119,7 @@ export function* rankSurely(
 ): Generator<OpenTasks, Ranked> {
   const full = new Set<string>();
   for (;;) {
-    const ranked = rankProgrammes([...finished.values()].map(({ programme }) => programme));
-    const best = ranked.find((p) => p.meetsAim === true && !p.blocked) ?? null;
+    const { ranked, best } = rankedWithBest(finished);
     const [next, ...later] = [AS_PLANNED, best?.id].filter((id) => id !== undefined && !full.has(id));
     if (next === undefined) return { ranked, best, planned: finished.get(AS_PLANNED)!.programme };
     full.add(next);

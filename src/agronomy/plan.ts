@@ -4,7 +4,7 @@ import { bindsNothing } from "./binding-known.ts";
 import { feedConcentration_molPerL, solubility_gPerL } from "./feed.ts";
 import type { FinishedProgramme } from "./finish-programme.ts";
 import { AS_PLANNED, uncertaintyOf } from "./plan-draws.ts";
-import { rankSurely, tasksOf, untilDone } from "./plan-tasks.ts";
+import { rankedWithBest, rankSurely, tasksOf, untilDone } from "./plan-tasks.ts";
 import type { OpenTasks, Ranked } from "./plan-tasks.ts";
 import { combinedWays, plannedOnly, waysOf } from "./plan-ways.ts";
 import { asPlanned, freeIn } from "./programmes.ts";
@@ -79,7 +79,8 @@ export function* planInTasks(
 
   const pairs = combinedWays(setting, singles, [...finished.values()]);
   const together = pairs.map((way, i) => tasks.ofWay(`together ${String(i)}`, way));
-  yield* untilDone(together, () => tasks.inFull(planned));
+  const best = finished.get(rankedWithBest(finished).best?.id ?? "");
+  yield* untilDone(together, () => [planned, best].flatMap((one) => tasks.inFull(one)));
   for (const { outcome } of together) {
     if (outcome?.issue) issues.push(outcome.issue);
     const pair = outcome?.finished;
