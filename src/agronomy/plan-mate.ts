@@ -42,7 +42,7 @@ export interface PlanThread {
 
 /**
  * How long [ms] a task that the other thread began is waited for at most before it is done here. Our choice: the longest
- * one takes a fifth of a second on a usual machine.
+ * one takes a third of a second on a usual machine.
  */
 const PATIENCE_MS = 5000;
 
