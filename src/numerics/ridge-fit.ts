@@ -38,21 +38,24 @@ export function fitRidge(
   let slopes: Float64Array | null = null;
   const products = new Float64Array(size * size);
   const along = new Float64Array(size);
-  columns.forEach((column, k) => {
-    rows.forEach((row, i) => (along[k]! += column[row]! * (y[i]! - mean)));
-    for (let l = 0; l <= k; l++) {
-      const sum = rows.reduce((total, row) => total + column[row]! * columns[l]![row]!, 0);
-      products[k * size + l] = sum;
-      products[l * size + k] = sum;
+  const observed = rowMajor(columns, rows);
+  for (let i = 0; i < n; i++) {
+    const at = i * size;
+    const off = y[i]! - mean;
+    for (let k = 0; k < size; k++) {
+      const z = observed[at + k]!;
+      along[k]! += z * off;
+      for (let l = 0; l <= k; l++) products[k * size + l]! += z * observed[at + l]!;
     }
-  });
+  }
+  for (let k = 0; k < size; k++) for (let l = 0; l < k; l++) products[l * size + k] = products[k * size + l]!;
   for (const share of SHRINKAGES) {
     const inverse = inverseOf(products, size, share * n);
     if (inverse === null) continue;
     const trial = along.map((_, k) =>
       along.reduce((sum, value, l) => sum + inverse[k * size + l]! * value, 0),
     );
-    const off = leftOutBy(columns, rows, y, mean, inverse, trial);
+    const off = leftOutBy(observed, y, mean, inverse, trial);
     if (sizeOf(off) >= sizeOf(leftOut)) continue;
     leftOut = off;
     slopes = trial;
@@ -89,22 +92,33 @@ function inverseOf(products: Float64Array, size: number, shrinkage: number): Flo
 
 /** Residuals over one less their leverage. */
 function leftOutBy(
-  columns: readonly Float64Array[],
-  rows: readonly number[],
+  observed: Float64Array,
   y: ArrayLike<number>,
   mean: number,
   inverse: Float64Array,
   slopes: Float64Array,
 ): Float64Array {
-  const size = columns.length;
-  return Float64Array.from(rows, (row, i) => {
+  const n = y.length;
+  const size = slopes.length;
+  const off = new Float64Array(n);
+  for (let i = 0; i < n; i++) {
+    const at = i * size;
     let fit = mean;
-    let leverage = 1 / rows.length;
+    let leverage = 1 / n;
     for (let k = 0; k < size; k++) {
-      const z = columns[k]![row]!;
+      const z = observed[at + k]!;
       fit += slopes[k]! * z;
-      for (let l = 0; l < size; l++) leverage += z * inverse[k * size + l]! * columns[l]![row]!;
+      for (let l = 0; l < size; l++) leverage += z * inverse[k * size + l]! * observed[at + l]!;
     }
-    return (y[i]! - fit) / Math.max(1e-9, 1 - leverage);
-  });
+    off[i] = (y[i]! - fit) / Math.max(1e-9, 1 - leverage);
+  }
+  return off;
+}
+
+/** The inputs of each observation, one observation after the other: as they are gone through. */
+function rowMajor(columns: readonly Float64Array[], rows: readonly number[]): Float64Array {
+  const out = new Float64Array(rows.length * columns.length);
+  let at = 0;
+  for (const row of rows) for (const column of columns) out[at++] = column[row]!;
+  return out;
 }
