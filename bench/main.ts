@@ -5,7 +5,7 @@ import { format, resolveConfig } from "prettier";
 import { builtInTrade } from "../src/agronomy/index.ts";
 import { builtInThermo } from "../src/chem/index.ts";
 import { helpFromHere } from "./plan-thread.ts";
-import { EVERY, planTimes, planTwice } from "./plans.ts";
+import { ACIDS, EVERY, planTimes, planTwice } from "./plans.ts";
 import { generalTimes, growthTimes, ourTimes, sharesSolved } from "./solves.ts";
 import { tables } from "./table.ts";
 
@@ -13,6 +13,7 @@ const JOBS = [
   "examples/jobs/top-bore.yaml",
   `examples/jobs/top-bore.yaml${EVERY}`,
   "examples/jobs/two-sources.yaml",
+  `examples/jobs/two-sources.yaml${ACIDS}`,
 ];
 const PAGE = "docs/benchmark.md";
 /** What `--write` replaces on the page. */

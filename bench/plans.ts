@@ -28,7 +28,15 @@ export interface PlanTimes {
 /** Said after the name of a job that is planned with every conditioner offered by default, each with its dose search. */
 export const EVERY = ", every conditioner";
 
+/** Said after the name of a job that is planned with two conditioners more. */
+export const ACIDS = ", phosphoric and sulfuric acid as well";
+
 function documentOf(job: string): unknown {
+  if (job.endsWith(ACIDS)) {
+    const plain = documentOf(job.slice(0, -ACIDS.length)) as Readonly<Record<string, readonly unknown[]>>;
+    const acids = ["phosphoric acid", "sulfuric acid"].map((chemistry) => ({ chemistry }));
+    return { ...plain, conditioners: [...(plain["conditioners"] ?? []), ...acids] };
+  }
   if (!job.endsWith(EVERY)) return parse(readFileSync(job, "utf8"));
   const { conditioners: _listed, ...rest } = documentOf(job.slice(0, -EVERY.length)) as Record<
     string,
