@@ -46,6 +46,8 @@ export interface SolidConstantRecord extends ThermoProvenance {
   readonly logKsp: number;
   readonly standardUncertainty: number;
   readonly why: string;
+  /** log10 of the constant as A + B·T + C/T + D·log10(T) + E/T² [T in K]; only its change from 25 °C is used. */
+  readonly analytic: { readonly coefficients: readonly number[]; readonly source: string };
 }
 
 /** The parameters of Pitzer's equations, with what has to be changed in a system that uses them. */

@@ -1,7 +1,7 @@
 import solidLists from "../../data/solids.json" with { type: "json" };
 import { HardstandError } from "../units/index.ts";
 import type { InteractionModel } from "./interaction-model.ts";
-import type { PitzerData } from "./pitzer-data.ts";
+import type { PitzerData, SolidConstantRecord } from "./pitzer-data.ts";
 import { chargeInName } from "./pitzer-parameters.ts";
 import { withWater } from "./system.ts";
 import type { Component, Solid, Species, SystemDefinition } from "./system.ts";
@@ -116,16 +116,20 @@ function speciesAt(record: SpeciesRecord, temperature_C: number): Species {
 
 function solidAt(record: SolidRecord, { temperature_C, interactions }: SystemRequest): Solid {
   const own = interactions?.solidConstants.find((constant) => constant.solid === record.id);
-  // The change with temperature is that of the solids file either way.
-  const change = own === undefined ? 0 : own.logKsp - logKAt(record, 25);
   return withWater(
     {
       name: record.id,
       formation: withoutWater(record.formation),
-      logKsp: logKAt(record, temperature_C) + change,
+      logKsp: own === undefined ? logKAt(record, temperature_C) : ownConstantAt(own, temperature_C),
     },
     record.formation["H2O"] ?? 0,
   );
+}
+
+/** A solubility product that belongs to interaction parameters: its value at 25 °C, changed as they change with temperature. */
+function ownConstantAt({ logKsp, analytic }: SolidConstantRecord, temperature_C: number): number {
+  const { coefficients } = analytic;
+  return logKsp + fromExpression(coefficients, temperature_C) - fromExpression(coefficients, 25);
 }
 
 function requestedSolids(thermo: ThermoData, solids: SystemRequest["solids"]): readonly SolidRecord[] {

@@ -17,32 +17,28 @@ interface Compared {
 const CONVENTION =
   "the table fixes the coefficient at 0.1 mol/kg by an assumption (0.150); the parameters give 0.163 there, and the ratio to it agrees";
 const UPPER_END =
-  "the parameter set lies below the table at its upper end, 5 mol/kg, and is not meant for 10 mol/kg";
-const BEYOND = "the salt is saturated far above the fitted molality";
+  "the parameters hold to 5 mol/kg, where data and fit end; at 10 mol/kg calcium and chloride pair, and the answer is marked";
+const BEYOND = "the salt is saturated far above the fitted molality, and the answer is marked";
 const HIGH = "the published value is 1.4 % humidity above Greenspan (1977)";
-const TWO_SOURCES =
-  "the published value in pure water (0.0161) is itself 6 % above the other source (0.0151)";
-const SCATTER = "not refitted; the published series lies 5 % above other work in pure water";
+const SPREAD =
+  "measured solubilities in pure water run from 0.0147 to 0.0182 mol/L (Lebedev & Kosorukov 2017, Geochem. Int. 55:205-210, abstract); this series starts at 0.0161, 6 % above the other, which ours meets";
 const AMMONIUM =
   "published values from memory; so dilute the mixing terms do not matter, and in sodium sulfate ours lies below the published";
-const PARTLY = "away from 25 °C only a part of the parameters has a published temperature dependence";
 
 /** Ours, where it is known to lie outside the tolerance, with the reason; nothing else may. */
 const OUTSIDE: Readonly<Record<string, { readonly ours: number; readonly reason: string }>> = {
-  "γ± of CaCl2, 5 mol/kg, 25 °C": { ours: 5.013, reason: UPPER_END },
-  "γ± of CaCl2, 10 mol/kg, 25 °C": { ours: 158.4, reason: UPPER_END },
+  "γ± of CaCl2, 10 mol/kg, 25 °C": { ours: 239.6, reason: UPPER_END },
   "γ± of MgSO4, 0.1 mol/kg, 25 °C": { ours: 0.1634, reason: CONVENTION },
   "γ± of MgSO4, 0.5 mol/kg, 25 °C": { ours: 0.07407, reason: CONVENTION },
   "γ± of MgSO4, 1 mol/kg, 25 °C": { ours: 0.05307, reason: CONVENTION },
-  "water activity over saturated CaCl2 (7.322 mol/kg), 25 °C": { ours: 0.2659, reason: BEYOND },
+  "water activity over saturated CaCl2 (7.322 mol/kg), 25 °C": { ours: 0.2506, reason: BEYOND },
   "water activity over saturated NH4NO3 (26.548 mol/kg), 25 °C": { ours: 0.5848, reason: BEYOND },
   "water activity over saturated NH4Cl (7.393 mol/kg), 25 °C": { ours: 0.7707, reason: HIGH },
-  "gypsum in 0.0118 mol/kg NaCl, 40 °C": { ours: 0.01739, reason: PARTLY },
-  "gypsum in 0 mol/kg Na2SO4, 25 °C": { ours: 0.01523, reason: TWO_SOURCES },
-  "gypsum in 0.032 mol/kg Na2SO4, 25 °C": { ours: 0.01095, reason: SCATTER },
+  "gypsum in 0 mol/kg Na2SO4, 25 °C": { ours: 0.01523, reason: SPREAD },
+  "gypsum in 0.032 mol/kg Na2SO4, 25 °C": { ours: 0.01095, reason: SPREAD },
   "gypsum in 0.0498 mol/kg (NH4)2SO4, 25 °C": { ours: 0.011189, reason: AMMONIUM },
   "gypsum in 0.0997 mol/kg (NH4)2SO4, 25 °C": { ours: 0.011453, reason: AMMONIUM },
-  "gypsum in 0.821 mol/kg Na2SO4, 25 °C": { ours: 0.0145, reason: SCATTER },
+  "gypsum in 0.821 mol/kg Na2SO4, 25 °C": { ours: 0.0145, reason: SPREAD },
 };
 
 function compare(one: Compared): void {

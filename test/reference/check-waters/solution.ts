@@ -25,6 +25,8 @@ export interface Recipe {
   readonly electroneutral?: boolean;
   readonly activity?: ActivityModel;
   readonly logKsp?: Readonly<Record<string, number>>;
+  /** log10 of formation constants in place of those of the data set. */
+  readonly logK?: Readonly<Record<string, number>>;
 }
 
 /** The answer, by name. */
@@ -91,6 +93,7 @@ export function solve(recipe: Recipe): Solution {
     activity: recipe.activity ?? daviesAt(temperature_C),
     ...(recipe.allowed === undefined ? {} : { solids: recipe.allowed }),
     ...(recipe.logKsp === undefined ? {} : { logKsp: recipe.logKsp }),
+    ...(recipe.logK === undefined ? {} : { logK: recipe.logK }),
   });
   if (!result.ok) throw new Error(`no equilibrium: ${result.reason}, ${result.detail}`);
   const { value } = result;
