@@ -4,6 +4,7 @@ import { moneyOf, programmeCost } from "./cost.ts";
 import type { Extent } from "./cost.ts";
 import { ammoniumSulfateRuleDose } from "./dose-rule.ts";
 import { airRemarks } from "./iron-air.ts";
+import { memoryRemarks } from "./memory-remarks.ts";
 import { leafCalciumRemarks } from "./leaf-calcium.ts";
 import { conditionerLabel, fillingOf } from "./filling.ts";
 import type { Work } from "./findings.ts";
@@ -93,6 +94,7 @@ export function finishProgramme(
       ...leafCalciumRemarks(draft.tank),
       ...airRemarks(state.ferrousIron, state.pH, job.spray.aerated),
       ...borrowedActivity(draft, actives, path, drying.estimated),
+      ...memoryRemarks([...state.fromMemory, ...drying.fromMemory]),
     ],
     tank: state,
     actives,

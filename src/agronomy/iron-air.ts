@@ -4,19 +4,22 @@ import type { Tank } from "./tank.ts";
 import type { FerrousIron, Remark } from "./types.ts";
 
 /**
- * Rate of iron(II) with air: −d[Fe(II)]/dt = (k·[OH−]²·p(O2)·w + k0)·[Fe(II)], with k = 8.0e13 L²/(mol²·atm·min) at
- * 20.5 °C and w a factor of ten for 15 °C at constant pH, both after Stumm and Lee (1961), who give ± 2.5e13; and
- * k0 = 2.91e-9 /s, the slow path of acid water after Singer and Stumm (1970). All from memory.
+ * Rate of iron(II) with air: −d[Fe(II)]/dt = (k·[OH−]²·p(O2)·w + k0)·[Fe(II)], with k = 1.33e12 L²/(mol²·atm·s) and
+ * k0 = 2.91e-9 /s, the slow path of acid water: Parkhurst and Appelo (1999), example 9, after Singer and Stumm (1970).
+ * From memory: that k holds at 20.5 °C, and w, a factor of ten for 15 °C at constant pH, both of Stumm and Lee (1961),
+ * who give k ± 31 %.
  */
 const OXIDATION = {
-  k_L2PerMol2AtmMin: 8.0e13,
+  k_L2PerMol2AtmMin: 1.33e12 * 60,
   temperature_C: 20.5,
   tenfoldOver_C: 15,
   pKw: 14.15,
   k0_perMin: 2.91e-9 * 60,
 } as const;
 /** Key of the work behind the rate of iron(II) with air. */
-export const OXIDATION_SOURCE = "stumm-lee-1961";
+export const OXIDATION_SOURCE = "parkhurst-appelo-1999";
+/** What is to be said beside a half-life by that rate. */
+export const WARMTH_FROM_MEMORY = "How warmth speeds it is from memory.";
 /** Partial pressure of oxygen in air [atm]. */
 const OXYGEN_ATM = 0.21;
 
@@ -83,7 +86,14 @@ export function airRemarks(iron: FerrousIron | null, pH: number, aerated: boolea
   const half = `Iron(II) in air at the tank's pH ${pH.toFixed(1)}: half is iron(III) after ${timeText(iron.halfLife_h)}`;
   const turned = `; ${percent(iron.oxidised)} in 100 when the last is sprayed.`;
   const text = aerated === true ? half + turned : `${half}. Taken to stay as tested.`;
-  return [{ code: "iron-in-air", text, evidence: "computed", source: OXIDATION_SOURCE }];
+  return [
+    {
+      code: "iron-in-air",
+      text: `${text} ${WARMTH_FROM_MEMORY}`,
+      evidence: "computed",
+      source: OXIDATION_SOURCE,
+    },
+  ];
 }
 
 function percent(share: number): string {

@@ -1,4 +1,5 @@
-import type { DryDownStep, DryToResult } from "../chem/index.ts";
+import { restsOnMemory } from "../chem/index.ts";
+import type { DryDownStep, DryToResult, Equilibrium } from "../chem/index.ts";
 import { NUCLEATING_SOLIDS, NUCLEATION_SI } from "./chemistry.ts";
 import type { Chemistry, LeafSolid } from "./chemistry.ts";
 import type { Tank } from "./tank.ts";
@@ -64,6 +65,14 @@ export function dryingEnd(path: LeafPath, humidity: number): DryingEnd {
     waterActivity: last?.equilibrium.waterActivity ?? null,
     ended: path.ended,
     outsideRange: [...new Set(notes.map((note) => `${note.what}: ${note.why}`))],
-    estimated: (last?.equilibrium.estimates ?? []).map((note) => `${note.species} as ${note.as}`),
+    estimated: (last?.equilibrium.estimates ?? [])
+      .filter((note) => !restsOnMemory(note))
+      .map((note) => `${note.species} as ${note.as}`),
+    fromMemory: last === undefined ? [] : interactionsFromMemory(last.equilibrium),
   };
+}
+
+/** Ions whose interaction an answer takes from memory, joined by spaces: "Ca+2 NH4+". */
+export function interactionsFromMemory({ estimates }: Equilibrium): readonly string[] {
+  return estimates.filter(restsOnMemory).map(({ species }) => species);
 }

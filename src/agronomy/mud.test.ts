@@ -43,7 +43,7 @@ test("the data follow their schema, with a known source on every figure and ends
   const actives = new Set(data.trade.actives.map(({ id }) => id));
   for (const { active, low_gPerKg, high_gPerKg } of matter.capacity) {
     expect(actives.has(active), active).toBe(true);
-    expect(low_gPerKg).toBeLessThan(high_gPerKg);
+    expect(low_gPerKg).toBeLessThanOrEqual(high_gPerKg);
   }
 });
 
@@ -100,5 +100,24 @@ describe("what mud takes", () => {
     expect(onMud?.limitedBy).toBe("affinity");
     expect(onMud?.high).toBeCloseTo((10 * 500e-6) / (1 + 10 * 500e-6), 3);
     expect(onMud?.why).toContain("not found");
+  });
+
+  test("of glyphosate at most what ferrihydrite was found to take, and says which end is from memory", () => {
+    // 54.88 µg/mg (Pereira and others 2019), 360 g/L at 2 L in 200 L of spray.
+    const glyphosate = { active: "glyphosate", strength: "360 g/L ae", rate: "2 L/ha", formulation: "SL" };
+    const form = data.trade.actives.find(({ id }) => id === "glyphosate")!.forms[0]!.id;
+    const { onMud } = answerOf([{ parameter: "suspended solids", value: 500, unit: "mg/L" }], {
+      ...glyphosate,
+      form,
+    });
+    expect(onMud?.limitedBy).toBe("capacity");
+    expect(onMud?.high).toBeCloseTo((500e-6 * 0.99 * 54.88) / 3.6, 4);
+    expect(onMud?.fromMemory).toBe(true);
+    expect(onMud?.sources).toEqual(expect.arrayContaining(["maqueda-2002", "pereira-2019"]));
+  });
+
+  test("of paraquat both ends are what clay can hold, and published", () => {
+    const { onMud } = answerOf([{ parameter: "suspended solids", value: 400, unit: "mg/L" }]);
+    expect(onMud?.fromMemory).toBe(false);
   });
 });

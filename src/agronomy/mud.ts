@@ -1,5 +1,6 @@
 import matter from "../../data/suspended-matter.json" with { type: "json" };
 import type { Water } from "../water/index.ts";
+import type { Sorption } from "./data-types.ts";
 import type { Tank, TankActive } from "./tank.ts";
 import type { Ends, OnMud } from "./types.ts";
 
@@ -33,27 +34,32 @@ export function onMud({ product, concentration_molPerL }: TankActive, tank: Tank
   if (solids === null) return null;
   const { active } = product;
   const records = active.sorption;
-  const capacity = matter.capacity.find((record) => record.active === active.id) ?? null;
+  const capacities = matter.capacity.filter((record) => record.active === active.id);
   const known = { suspendedSolids_mgPerL: solids, evidence: "computed" } as const;
   if (records.length === 0) {
     const why = "How strongly mud holds it was not found.";
-    return { ...known, low: null, high: null, limitedBy: null, why, sources: [] };
+    return { ...known, low: null, high: null, limitedBy: null, fromMemory: false, why, sources: [] };
   }
   const dose_gPerL = concentration_molPerL * active.molarMass_gPerMol;
-  const ends = (end: "low" | "high"): { readonly share: number; readonly full: boolean } => {
+  const ends = (end: "low" | "high"): MudEnd => {
     const mud_kgPerL = solids[end] * 1e-6;
-    const carbon = matter.organicCarbon[end];
-    const kds = records.map((one) => (one.measure === "Koc" ? carbon : 1) * one[`${end}_LPerKg`]);
-    const k = end === "low" ? Math.min(...kds) : Math.max(...kds);
+    const affinity = furthest(end, affinities_LPerKg(records, end));
+    const k = affinity?.value ?? 0;
     const byAffinity = (k * mud_kgPerL) / (1 + k * mud_kgPerL);
-    const most = capacity === null ? 1 : (capacity[`${end}_gPerKg`] * mud_kgPerL) / dose_gPerL;
-    return { share: Math.min(byAffinity, most), full: most < byAffinity };
+    const capacity = furthest(
+      end,
+      capacities.map((one) => ({ value: one[`${end}_gPerKg`], fromMemory: one.fromMemory })),
+    );
+    const most = capacity === null ? 1 : (capacity.value * mud_kgPerL) / dose_gPerL;
+    const full = most < byAffinity;
+    const fromMemory = (full ? capacity : affinity)?.fromMemory ?? false;
+    return { share: Math.min(byAffinity, most), full, fromMemory };
   };
   const [low, high] = [ends("low"), ends("high")];
   const byCarbon = records.some(({ measure }) => measure === "Koc");
   const sources = [
     ...records.map(({ source }) => source),
-    ...(capacity === null ? [] : [capacity.source]),
+    ...capacities.map(({ source }) => source),
     ...(byCarbon ? [matter.organicCarbon.source] : []),
     ...(solids.low === solids.high ? [] : [matter.turbidity.source]),
   ];
@@ -62,7 +68,42 @@ export function onMud({ product, concentration_molPerL }: TankActive, tank: Tank
     low: low.share,
     high: high.share,
     limitedBy: high.full ? "capacity" : "affinity",
-    why: capacity === null ? "What clay takes at most was not found: the high end is too high." : null,
+    fromMemory: low.fromMemory || high.fromMemory,
+    why: capacities.length === 0 ? "What clay takes at most was not found: the high end is too high." : null,
     sources: [...new Set(sources)],
   };
+}
+
+/** One end of what mud takes. */
+interface MudEnd {
+  readonly share: number;
+  /** Whether the mud is full there. */
+  readonly full: boolean;
+  /** Whether a figure that sets it is from memory. */
+  readonly fromMemory: boolean;
+}
+
+/** A figure, and whether it is from memory. */
+interface Figure {
+  readonly value: number;
+  readonly fromMemory: boolean;
+}
+
+/** How strongly mud holds an active by each record [L/kg]; those per kg of organic carbon by the carbon of the mud. */
+function affinities_LPerKg(records: readonly Sorption[], end: "low" | "high"): readonly Figure[] {
+  const { organicCarbon } = matter;
+  return records.map((one) =>
+    one.measure === "Koc"
+      ? {
+          value: organicCarbon[end] * one[`${end}_LPerKg`],
+          fromMemory: one.fromMemory || organicCarbon.fromMemory,
+        }
+      : { value: one[`${end}_LPerKg`], fromMemory: one.fromMemory },
+  );
+}
+
+/** The least or the most of several figures; null where there is none. */
+function furthest(end: "low" | "high", figures: readonly Figure[]): Figure | null {
+  const inOrder = [...figures].sort((one, other) => one.value - other.value);
+  return inOrder.at(end === "low" ? 0 : -1) ?? null;
 }

@@ -1,6 +1,6 @@
 import citations from "../../data/sources.json" with { type: "json" };
-import { builtInPitzer, sourcesUsed } from "../chem/index.ts";
-import type { SystemDefinition } from "../chem/index.ts";
+import { builtInPitzer, figuresUsed } from "../chem/index.ts";
+import type { SystemDefinition, ThermoProvenance } from "../chem/index.ts";
 import { standardSource } from "./bands/model-uncertainty.ts";
 import type { FinishedProgramme } from "./finish-programme.ts";
 import type { TradeData } from "./trade-data.ts";
@@ -14,66 +14,95 @@ export function sourceOf(key: string): SourceUsed {
   return { key, citation: entry?.citation ?? key, fromMemory: entry?.kind === "from memory" };
 }
 
+/** A figure's source, as records carry it. */
+type Cited = Pick<ThermoProvenance, "source" | "fromMemory">;
+
+/** Works an answer relied on, and which of them for a figure that was not seen in a public document. */
+class Works {
+  private readonly remembered = new Map<string, boolean>();
+
+  add(key: string, fromMemory = false): void {
+    this.remembered.set(key, fromMemory || (this.remembered.get(key) ?? false));
+  }
+
+  of({ source, fromMemory }: Cited): void {
+    this.add(source, fromMemory);
+  }
+
+  all(): readonly SourceUsed[] {
+    return [...this.remembered]
+      .sort(([one], [other]) => (one < other ? -1 : 1))
+      .map(([key, fromMemory]) => {
+        const known = sourceOf(key);
+        return { ...known, fromMemory: known.fromMemory || fromMemory };
+      });
+  }
+}
+
 /**
  * Exactly the sources a plan relied on: of each programme the constants of its systems, assumptions, rules, doses,
- * cautions, and how well what it was drawn from is known.
+ * cautions, and how well what it was drawn from is known. A work that a figure of the plan is cited after from memory
+ * is said to be so.
  */
 export function sourcesOfPlan(
   finished: readonly FinishedProgramme[],
   trade: TradeData,
 ): readonly SourceUsed[] {
-  const keys = new Set<string>();
-  const systems = new Map<string, readonly string[]>();
+  const works = new Works();
+  const systems = new Map<string, readonly Cited[]>();
   for (const one of finished) {
     const { setting } = one.draft;
-    for (const assumption of setting.water.assumptions) keys.add(assumption.source);
+    for (const assumption of setting.water.assumptions) works.add(assumption.source);
     for (const { active, form } of setting.mix) {
-      keys.add(active.source);
-      if (form !== null) keys.add(form.source);
+      works.of(active);
+      if (form !== null) works.of(form);
     }
-    for (const { record } of setting.feeds) keys.add(record.source);
-    addProgramme(one.programme, keys);
+    for (const { record } of setting.feeds) works.of(record);
+    addProgramme(one.programme, works);
     for (const part of one.programme.parts) {
       const own = setting.job.conditioners?.find((c) => c.own?.record?.id === part.conditioner)?.own;
       const record = own?.record ?? trade.conditioners.find((c) => c.id === part.conditioner);
-      if (record !== undefined) keys.add(record.source);
+      if (record !== undefined) works.of(record);
     }
-    for (const key of systemSources(one.draft, systems)) keys.add(key);
-    for (const key of drawnSources(one)) keys.add(key);
+    for (const cited of systemFigures(one.draft, systems)) works.of(cited);
+    for (const key of drawnSources(one)) works.add(key);
   }
-  return [...keys].sort().map(sourceOf);
+  return works.all();
 }
 
-/** Sources of the constants and interaction parameters of a tank and its drop. @param known by components, for others like it */
-function systemSources(
+/** Where the constants and interaction parameters of a tank and its drop come from. @param known by components, for others like it */
+function systemFigures(
   { tank, setting: { chemistry } }: FinishedProgramme["draft"],
-  known: Map<string, readonly string[]>,
-): readonly string[] {
+  known: Map<string, readonly Cited[]>,
+): readonly Cited[] {
   const definitions = chemistry.systems(tank);
   const components = definitions.map((definition) => definition.components.map(({ name }) => name).join());
   const at = components.join("|");
   let found = known.get(at);
   if (found === undefined) {
     found = definitions.flatMap((definition) => [
-      ...sourcesUsed(chemistry.thermo, definition),
-      ...interactionSources(definition),
+      ...figuresUsed(chemistry.thermo, definition),
+      ...interactionFigures(definition),
     ]);
     known.set(at, found);
   }
   return found;
 }
 
-/** Sources of the interaction parameters between the ions of a system. */
-function interactionSources({ species }: SystemDefinition): readonly string[] {
-  const present = new Set(species.map(({ name }) => name));
-  const { binaries, mixing } = builtInPitzer();
+/** Where the interaction parameters between the ions of a system come from, and the constants that belong to them. */
+function interactionFigures({ species, solids }: SystemDefinition): readonly Cited[] {
+  const present = new Set([...species, ...solids].map(({ name }) => name));
+  const { binaries, mixing, solidConstants } = builtInPitzer();
+  const published = (source: string): Cited => ({ source, fromMemory: false });
   return [
-    ...binaries.filter(({ cation, anion }) => present.has(cation) && present.has(anion)),
+    ...binaries
+      .filter(({ cation, anion }) => present.has(cation) && present.has(anion))
+      .flatMap((one) => [one, ...(one.temperature === null ? [] : [published(one.temperature.source)])]),
     ...mixing.filter((one) => one.species.every((name) => present.has(name))),
-  ].flatMap((one) => [
-    one.source,
-    ...("temperature" in one && one.temperature !== null ? [one.temperature.source] : []),
-  ]);
+    ...solidConstants
+      .filter(({ solid }) => present.has(solid))
+      .flatMap((one) => [one, published(one.analytic.source)]),
+  ];
 }
 
 /** Sources of what a programme was drawn from: how well its readings are known, and what the model leaves open. */
@@ -84,7 +113,7 @@ function drawnSources({ draws, draft, programme }: FinishedProgramme): readonly 
   return [...drawn.draws.readingSources, ...draws.sources, ...(timed ? [standardSource("rateFactor")] : [])];
 }
 
-function addProgramme(programme: Programme, keys: Set<string>): void {
+function addProgramme(programme: Programme, keys: Works): void {
   for (const reason of programme.reasons) keys.add(reason.source);
   for (const remark of programme.remarks) if (remark.source !== null) keys.add(remark.source);
   if (programme.publishedRuleDose !== null) keys.add(programme.publishedRuleDose.source);

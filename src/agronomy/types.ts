@@ -166,6 +166,8 @@ export interface OnMud {
   readonly suspendedSolids_mgPerL: Ends;
   /** What sets the high end: how strongly mud holds it, or how much mud can take. */
   readonly limitedBy: "affinity" | "capacity" | null;
+  /** True where a figure that sets an end is from memory. */
+  readonly fromMemory: boolean;
   readonly evidence: Evidence;
   readonly why: string | null;
   readonly sources: readonly string[];
@@ -241,6 +243,8 @@ export interface DryingEnd {
   readonly outsideRange: readonly string[];
   /** Ions whose activity parameters are borrowed from another ion. */
   readonly estimated: readonly string[];
+  /** Ions whose interaction is taken from memory and tells there: "Ca+2 NH4+". */
+  readonly fromMemory: readonly string[];
 }
 
 /** Iron(II) of a tank in air. */
@@ -258,6 +262,8 @@ export interface TankState {
   readonly solids: readonly SolidAmount[];
   /** True when the activity model is used beyond the range it was fitted to. */
   readonly extrapolated: boolean;
+  /** Ions whose interaction is taken from memory and tells in the tank; a dilute tank needs none. */
+  readonly fromMemory: readonly string[];
   /** null where the tank holds no iron(II). */
   readonly ferrousIron: FerrousIron | null;
 }

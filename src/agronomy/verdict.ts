@@ -8,7 +8,7 @@ import { byClock, clockRange } from "./clock.ts";
 import { DRYING_STOPS } from "./chemistry.ts";
 import type { Chemistry } from "./chemistry.ts";
 import { airedIron } from "./iron-air.ts";
-import { dryingEnd, leafPaths } from "./leaf.ts";
+import { dryingEnd, interactionsFromMemory, leafPaths } from "./leaf.ts";
 import { onMud } from "./mud.ts";
 import { sharesOf } from "./shares.ts";
 import type { Tank, TankActive } from "./tank.ts";
@@ -216,6 +216,7 @@ function tankState(tank: Tank, equilibrium: Equilibrium): TankState {
     ionicStrength_molPerL: equilibrium.ionicStrength_molPerL,
     solids: solidsOf(equilibrium),
     extrapolated: equilibrium.extrapolated,
+    fromMemory: interactionsFromMemory(equilibrium),
     ferrousIron: airedIron(tank, pH),
   };
 }

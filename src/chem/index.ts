@@ -1,4 +1,5 @@
 export * from "./activity.ts";
+export { restsOnMemory } from "./estimate-notes.ts";
 export * from "./interaction-model.ts";
 export * from "./molality.ts";
 export * from "./pitzer.ts";

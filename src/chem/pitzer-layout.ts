@@ -29,8 +29,18 @@ export interface PitzerLayout {
   readonly threeK: Int32Array;
   readonly three: Float64Array;
   readonly pairs: readonly PairParameters[];
+  /** Terms carried from memory: their species, and the size of what they add to ln γ of one by the molalities of the others. */
+  readonly fromMemory: readonly MemoryTerm[];
   /** Stand-in per species; null where it has parameters of its own or needs none. */
   readonly standIns: readonly (string | null)[];
+}
+
+/** A term carried from memory. */
+export interface MemoryTerm {
+  /** Two or three species, as positions. */
+  readonly at: readonly number[];
+  /** Largest ∂² W / ∂ m_i ∂ m_j of a pair [kg/mol], or that of a triple by all three [(kg/mol)²]. */
+  readonly size: number;
 }
 
 /** Finds and lays out all parameters for the species of one system. */
@@ -53,7 +63,7 @@ export function layOutPitzer(
   const alphas = [...new Set(pairs.flatMap((pair) => [pair.alpha1, pair.alpha2]))];
   const index = new Map(names.map((name, i) => [name, i]));
   const mixing = data.mixing
-    .map(({ species, value }) => ({ at: species.map((name) => index.get(name) ?? -1), value }))
+    .map((term) => ({ ...term, at: term.species.map((name) => index.get(name) ?? -1) }))
     .filter(({ at }) => !at.includes(-1));
   const two = mixing.filter(({ at }) => at.length === 2);
   const three = mixing.filter(({ at }) => at.length === 3);
@@ -78,9 +88,27 @@ export function layOutPitzer(
     threeK: Int32Array.from(three, ({ at }) => at[2]!),
     three: Float64Array.from(three, ({ value }) => value),
     pairs,
+    fromMemory: [
+      ...pairsFromMemory(pairs, cations, anions),
+      ...mixing
+        .filter((one) => one.fromMemory)
+        .map(({ at, value }) => ({ at, size: Math.abs(at.length === 2 ? 2 * value : value) })),
+    ],
     standIns: all.map((i) => {
       if (charges[i] === 0) return null;
       return covered(i) ? lookup.standIn(names[i]!) : "Davies";
     }),
   };
+}
+
+function pairsFromMemory(
+  pairs: readonly PairParameters[],
+  cations: readonly number[],
+  anions: readonly number[],
+): readonly MemoryTerm[] {
+  return pairs.flatMap(({ fromMemory, beta0, beta1, beta2 }, k) => {
+    if (!fromMemory) return [];
+    const at = [cations[Math.floor(k / anions.length)]!, anions[k % anions.length]!];
+    return [{ at, size: 2 * (Math.abs(beta0) + Math.abs(beta1) + Math.abs(beta2)) }];
+  });
 }

@@ -1,3 +1,4 @@
+import { FROM_MEMORY, PRESENT_MOL_PER_KG, TELLS } from "./estimate-notes.ts";
 import type { EstimateNote, RangeNote } from "./interaction-model.ts";
 import type { PitzerLayout } from "./pitzer-layout.ts";
 
@@ -42,8 +43,15 @@ export function pitzerRangeNotes(
   return notes;
 }
 
-/** Charged species that carry weight and have no parameters of their own, and what stands in for them. */
+/**
+ * Charged species that carry weight and have no parameters of their own, and what stands in for them; then interactions
+ * carried from memory that tell.
+ */
 export function pitzerEstimateNotes(layout: PitzerLayout, m: Float64Array): readonly EstimateNote[] {
+  return [...standInNotes(layout, m), ...memoryNotes(layout, m)];
+}
+
+function standInNotes(layout: PitzerLayout, m: Float64Array): readonly EstimateNote[] {
   const { charges, names, standIns } = layout;
   const ions = (sign: number): Int32Array =>
     Int32Array.from(names.map((_, i) => i).filter((i) => charges[i]! * sign > 0));
@@ -53,5 +61,16 @@ export function pitzerEstimateNotes(layout: PitzerLayout, m: Float64Array): read
       .map((at) => all[at]!)
       .filter((i) => standIns[i] !== null)
       .map((i) => ({ species: names[i]!, as: standIns[i]! }));
+  });
+}
+
+/** Interactions from memory that move the coefficient of an ion that is there by what is worth naming. */
+function memoryNotes({ names, fromMemory }: PitzerLayout, m: Float64Array): readonly EstimateNote[] {
+  return fromMemory.flatMap(({ at, size }) => {
+    const present = at.map((i) => m[i]!).sort((a, b) => a - b);
+    if (present[0]! < PRESENT_MOL_PER_KG) return [];
+    // The scarcest of them feels the others most.
+    const moves = present.slice(1).reduce((product, molality) => product * molality, size / Math.LN10);
+    return moves < TELLS ? [] : [{ species: at.map((i) => names[i]!).join(" "), as: FROM_MEMORY.term }];
   });
 }

@@ -15,6 +15,8 @@ export interface PairParameters {
   readonly at25only: boolean;
   /** Pair whose parameters these are, or "charge type", when they are not the pair's own; else null. */
   readonly estimate: string | null;
+  /** True for parameters carried from memory, the pair's own or those of ions that stand in. */
+  readonly fromMemory: boolean;
 }
 
 const REFERENCE_K = 298.15;
@@ -141,6 +143,7 @@ export class PairLookup {
       fittedTo: max === null ? Infinity : max * perMole,
       at25only: record.temperature === null && this.temperature_C !== 25,
       estimate,
+      fromMemory: record.fromMemory,
     };
   }
 
@@ -159,6 +162,7 @@ export class PairLookup {
       fittedTo: Infinity,
       at25only: this.temperature_C !== 25,
       estimate: "charge type",
+      fromMemory: false,
     };
   }
 }

@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { mixingIntegral } from "./electrostatic-mixing.ts";
 import type { CompiledInteractions } from "./interaction-model.ts";
+import { restsOnMemory } from "./estimate-notes.ts";
 import { pairFunction } from "./pair-functions.ts";
 import { builtInPitzer } from "./pitzer-data.ts";
+import { chargeInName } from "./pitzer-parameters.ts";
 import { pitzer } from "./pitzer.ts";
 import { debyeHuckelA } from "./water-properties.ts";
 
@@ -192,5 +194,49 @@ describe("pitzer", () => {
     expect(gamma(0)).toBeGreaterThan(0.62);
     expect(gamma(0)).toBeLessThan(gamma(25));
     expect(Math.abs(gamma(50) - gamma(25))).toBeLessThan(0.01);
+  });
+
+  describe("says what interaction is from memory where it tells, and not otherwise", () => {
+    const ions = ["Ca+2", "NH4+", "Na+", "SO4-2", "Cl-", "H2PO4-", "IPA+"];
+    const terms = pitzer(data).compile(ions, Float64Array.of(2, 1, 1, -2, -1, -1, 1));
+    const memory = (...m: number[]): readonly string[] =>
+      terms
+        .estimateNotes(Float64Array.from(m))
+        .filter(restsOnMemory)
+        .map(({ species }) => species);
+
+    it("calcium with ammonium, also where calcium is a trace", () => {
+      expect(memory(0.01, 1, 0, 0.51, 0, 0, 0)).toEqual(["Ca+2 NH4+"]);
+      expect(memory(1e-6, 11, 0, 5.5, 0, 0, 0)).toEqual(["Ca+2 NH4+"]);
+    });
+
+    it("not without either of them, nor where 2 · 0.06 kg/mol times 0.05 mol/kg moves log10 by 0.003", () => {
+      expect(memory(0.01, 0, 1, 0.51, 0, 0, 0)).toEqual([]);
+      expect(memory(0, 1, 0, 0.5, 0, 0, 0)).toEqual([]);
+      expect(memory(0.01, 0.05, 0, 0.035, 0, 0, 0)).toEqual([]);
+    });
+
+    it("ammonium with dihydrogen phosphate, and an ion that stands on it", () => {
+      expect(memory(0, 1, 0, 0, 0, 1, 0)).toEqual(["NH4+ H2PO4-"]);
+      expect(memory(0, 0, 0, 0, 0, 1, 1)).toEqual(["IPA+ H2PO4-"]);
+      expect(memory(0, 0, 1, 0, 0, 1, 0)).toEqual([]);
+    });
+
+    it("every record of the file that is marked so is named where its ions are strong", () => {
+      const marked = [
+        ...data.binaries.filter((one) => one.fromMemory).map((one) => [one.cation, one.anion]),
+        ...data.mixing.filter((one) => one.fromMemory).map((one) => one.species),
+      ];
+      expect(marked.length).toBeGreaterThan(0);
+      for (const of of marked) {
+        const strong = pitzer(data).compile(
+          of,
+          Float64Array.from(of, (name) => chargeInName(name)),
+        );
+        expect(
+          strong.estimateNotes(new Float64Array(of.length).fill(2)).map(({ species }) => species),
+        ).toContain(of.join(" "));
+      }
+    });
   });
 });

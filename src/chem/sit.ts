@@ -7,6 +7,7 @@ import type {
   InteractionModel,
   RangeNote,
 } from "./interaction-model.ts";
+import { FROM_MEMORY, PRESENT_MOL_PER_KG, TELLS } from "./estimate-notes.ts";
 import { chargeInName } from "./pitzer-parameters.ts";
 import { debyeHuckelA, WATER_MOLAR_MASS_KG_PER_MOL } from "./water-properties.ts";
 
@@ -35,12 +36,8 @@ export function builtInSit(): SitData {
 const NEAR_25_C = 10;
 /** Share of the charge of its sign from which an ion counts for what is said about a solution. As for Pitzer's equations. */
 const WEIGHT = 0.01;
-/** Change of log10 of an activity coefficient from which a pair is named whatever its ions weigh. Our choice: 1 % of the coefficient. */
-const TELLS = 0.005;
 /** Size [kg/mol] that a missing coefficient may have, to judge whether it would tell. Our choice: the published ones have a median size of 0.11. */
 const USUAL_SIZE = 0.1;
-/** Least molality [mol/kg] of an ion whose own coefficient is looked at. Our choice: below what is measured of any ion but H+. */
-const PRESENT = 1e-9;
 /** Ionic strength [mol/kg] below which the terms are evaluated at this value: their derivatives grow without limit at zero. */
 const FLOOR = 1e-14;
 
@@ -185,7 +182,7 @@ class SitTerms implements CompiledInteractions {
       const [c, a] = [Math.floor(at / n), at % n];
       const known = Math.abs(epsilon[at]!) / Math.LN10;
       const size = Number.isNaN(known) ? USUAL_SIZE : known;
-      const tells = Math.min(m[c]!, m[a]!) >= PRESENT && size * Math.max(m[c]!, m[a]!) >= TELLS;
+      const tells = Math.min(m[c]!, m[a]!) >= PRESENT_MOL_PER_KG && size * Math.max(m[c]!, m[a]!) >= TELLS;
       if (tells || (weighs(c) && weighs(a))) notes.push({ species: `${names[c]!} ${names[a]!}`, as });
     }
     return notes;
@@ -196,5 +193,5 @@ class SitTerms implements CompiledInteractions {
 function standingOf(pair: SitData["pairs"][number] | undefined): string | null {
   if (pair === undefined) return "no coefficient, taken as zero";
   if (pair.fitted) return "coefficient of our own fit";
-  return pair.fromMemory ? "coefficient from memory" : null;
+  return pair.fromMemory ? FROM_MEMORY.coefficient : null;
 }

@@ -8,7 +8,7 @@ import type { Component, Solid, Species, SystemDefinition } from "./system.ts";
 import { constantAt, fromExpression, logKAt, vantHoffShift } from "./thermo-constants.ts";
 import type { Constant } from "./thermo-constants.ts";
 import { componentInfo } from "./thermo.ts";
-import type { SolidRecord, SpeciesRecord, ThermoData } from "./thermo-types.ts";
+import type { SolidRecord, SpeciesRecord, ThermoData, ThermoProvenance } from "./thermo-types.ts";
 
 /** Ids of the solids that form within minutes in a tank; each with its reason in data/solids.json (tankSolids). */
 export const TANK_SOLIDS: readonly string[] = Object.freeze(solidLists.tankSolids.map((solid) => solid.id));
@@ -237,14 +237,20 @@ function recordsOf(
 
 /** Source keys behind the species and solids of a system, sorted; those of the air's gas where it is open to it. */
 export function sourcesUsed(thermo: ThermoData, definition: SystemDefinition): readonly string[] {
+  return [...new Set(figuresUsed(thermo, definition).map((record) => record.source))].sort();
+}
+
+/** Where each constant of a system comes from; those of the air's gas where it is open to it. */
+export function figuresUsed(
+  thermo: ThermoData,
+  definition: SystemDefinition,
+): readonly Pick<ThermoProvenance, "source" | "fromMemory">[] {
   const { species, solids } = recordsOf(thermo, definition);
-  const keys = new Set([...species, ...solids].map((record) => record.source));
   const open = definition.components.some((component) => component.name === CARBON_DIOXIDE);
-  if (open) {
-    keys.add(thermo.air.CO2_atm.source);
-    for (const gas of thermo.gases) if (gas.aqueous === CARBON_DIOXIDE) keys.add(gas.source);
-  }
-  return [...keys].sort();
+  const ofAir = open
+    ? [thermo.air.CO2_atm, ...thermo.gases.filter((gas) => gas.aqueous === CARBON_DIOXIDE)]
+    : [];
+  return [...species, ...solids, ...ofAir];
 }
 
 /** One standard uncertainty of each log K and log Ksp of a system, by name; free components are exact and absent. */

@@ -74,7 +74,8 @@ export function onMudText(mud: OnMud | null, language: Language = ENGLISH): stri
       ? answers.underOneInHundred
       : fill(answers.inHundredRange, { range: rangeText(low, high, language) });
   const full = mud.limitedBy === "capacity" ? [answers.mudIsFull] : [];
-  return [fill(answers.onMud, { share }), ...full, ...reason].join(" ");
+  const memory = mud.fromMemory ? [answers.mudFromMemory] : [];
+  return [fill(answers.onMud, { share }), ...full, ...reason, ...memory].join(" ");
 }
 
 /**

@@ -116,7 +116,8 @@ export function onMudWords(mud: OnMud | null, language: Language = ENGLISH): str
     share: share ?? "",
   });
   const full = mud.limitedBy === "capacity" ? [language.words.answers.mudIsFull] : [];
-  return [said, ...full, ...reason].join(" ");
+  const memory = mud.fromMemory ? [language.words.answers.mudFromMemory] : [];
+  return [said, ...full, ...reason, ...memory].join(" ");
 }
 
 /** The clock answer in one sentence. */

@@ -42,4 +42,5 @@ export const ANSWERS: Translated<"answers"> = {
   inHundredRange: "{range} von 100",
   onMud: "{share} am Schlamm des Wassers, in den anderen Zahlen nicht enthalten.",
   mudIsFull: "Der Schlamm ist dann gesättigt.",
+  mudFromMemory: "Teils nach Zahlen aus dem Gedächtnis.",
 };

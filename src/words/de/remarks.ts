@@ -7,6 +7,8 @@ export const REMARKS: Phrases = {
   "No published binding constants: not known.": "Keine veröffentlichten Bindungskonstanten: nicht bekannt.",
   "{active}: {share} in 100 free on the leaf rest on borrowed activity; by complexes alone {other}. Try it first.":
     "{active}: {share} von 100 frei auf dem Blatt beruhen auf geliehener Aktivität; nach Komplexen allein {other}. Erst ausprobieren.",
+  "{one} with {other}: how they act on each other in strong solution is carried from memory.":
+    "{one} mit {other}: Wie sie in starker Lösung aufeinander wirken, ist aus dem Gedächtnis angesetzt.",
   "Sources say: {what}.": "Quellen: {what}.",
   "No hydrolysis data near pH {pH}.": "Keine Hydrolysedaten nahe pH {pH}.",
   "For dissolved active; suspended or emulsified active breaks down more slowly.":
@@ -14,10 +16,11 @@ export const REMARKS: Phrases = {
   "No holding time given.": "Keine Standzeit angegeben.",
   "Not known here: {what}; the dose is a least one.":
     "Hier nicht bekannt: {what}; die Dosis ist eine Mindestdosis.",
-  "Iron(II) in air at the tank's pH {pH}: half is iron(III) after {time}. Taken to stay as tested.":
-    "Eisen(II) an Luft beim Tank-pH {pH}: nach {time} ist die Hälfte Eisen(III). Angenommen: bleibt wie untersucht.",
+  "Iron(II) in air at the tank's pH {pH}: half is iron(III) after {time}.":
+    "Eisen(II) an Luft beim Tank-pH {pH}: nach {time} ist die Hälfte Eisen(III).",
   "Iron(II) in air at the tank's pH {pH}: half is iron(III) after {time}; {share} in 100 when the last is sprayed.":
     "Eisen(II) an Luft beim Tank-pH {pH}: nach {time} ist die Hälfte Eisen(III); {share} von 100, wenn der Rest gespritzt wird.",
+  "How warmth speeds it is from memory.": "Wie Wärme es beschleunigt, ist aus dem Gedächtnis angesetzt.",
   "Taken to stay as tested.": "Angenommen: bleibt wie untersucht.",
   "under 1": "unter 1",
   "{count} days": "{count} Tage",

@@ -41,4 +41,5 @@ export const ANSWERS = {
   inHundredRange: "{range} in 100",
   onMud: "{share} on the mud of the water, not in the other figures.",
   mudIsFull: "The mud is full then.",
+  mudFromMemory: "Partly by figures from memory.",
 } as const;

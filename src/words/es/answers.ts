@@ -42,4 +42,5 @@ export const ANSWERS: Translated<"answers"> = {
   inHundredRange: "{range} de cada 100",
   onMud: "{share} en el lodo del agua, no en las otras cifras.",
   mudIsFull: "El lodo está entonces saturado.",
+  mudFromMemory: "En parte según cifras puestas de memoria.",
 };

@@ -7,16 +7,19 @@ export const REMARKS: Phrases = {
   "No published binding constants: not known.": "Sin constantes publicadas: no se conoce.",
   "{active}: {share} in 100 free on the leaf rest on borrowed activity; by complexes alone {other}. Try it first.":
     "{active}: {share} de cada 100 libres en la hoja se apoyan en actividad prestada; solo por complejos {other}. Pruébelo antes.",
+  "{one} with {other}: how they act on each other in strong solution is carried from memory.":
+    "{one} con {other}: cómo actúan uno sobre otro en disolución fuerte está puesto de memoria.",
   "Sources say: {what}.": "Según las fuentes: {what}.",
   "No hydrolysis data near pH {pH}.": "Sin datos de hidrólisis cerca de pH {pH}.",
   "For dissolved active; suspended or emulsified active breaks down more slowly.":
     "Para materia disuelta; en suspensión o emulsión se degrada más despacio.",
   "No holding time given.": "Sin tiempo en el tanque.",
   "Not known here: {what}; the dose is a least one.": "No se conoce aquí: {what}; la dosis es mínima.",
-  "Iron(II) in air at the tank's pH {pH}: half is iron(III) after {time}. Taken to stay as tested.":
-    "Hierro(II) al aire, pH del tanque {pH}: mitad hierro(III) tras {time}. Se supone que queda como se analizó.",
+  "Iron(II) in air at the tank's pH {pH}: half is iron(III) after {time}.":
+    "Hierro(II) al aire, pH del tanque {pH}: mitad hierro(III) tras {time}.",
   "Iron(II) in air at the tank's pH {pH}: half is iron(III) after {time}; {share} in 100 when the last is sprayed.":
     "Hierro(II) al aire, pH del tanque {pH}: mitad hierro(III) tras {time}; {share} de cada 100 al final.",
+  "How warmth speeds it is from memory.": "Cuánto lo acelera el calor está puesto de memoria.",
   "Taken to stay as tested.": "Se supone que queda como se analizó.",
   "under 1": "menos de 1",
   "{count} days": "{count} días",

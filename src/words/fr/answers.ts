@@ -43,4 +43,5 @@ export const ANSWERS: Translated<"answers"> = {
   inHundredRange: "{range} sur 100",
   onMud: "{share} sur la boue de l'eau, pas dans les autres chiffres.",
   mudIsFull: "La boue est alors saturée.",
+  mudFromMemory: "En partie d'après des chiffres donnés de mémoire.",
 };

@@ -7,16 +7,19 @@ export const REMARKS: Phrases = {
   "No published binding constants: not known.": "Pas de constantes publiées : non connu.",
   "{active}: {share} in 100 free on the leaf rest on borrowed activity; by complexes alone {other}. Try it first.":
     "{active} : {share} sur 100 libres sur la feuille reposent sur une activité empruntée ; par complexes seuls {other}. L'essayer d'abord.",
+  "{one} with {other}: how they act on each other in strong solution is carried from memory.":
+    "{one} avec {other} : leur action réciproque en solution forte est donnée de mémoire.",
   "Sources say: {what}.": "Selon les sources : {what}.",
   "No hydrolysis data near pH {pH}.": "Pas de données d'hydrolyse près de pH {pH}.",
   "For dissolved active; suspended or emulsified active breaks down more slowly.":
     "Pour la substance dissoute ; en suspension ou émulsion elle se dégrade moins vite.",
   "No holding time given.": "Durée en cuve non donnée.",
   "Not known here: {what}; the dose is a least one.": "Non connu ici : {what} ; la dose est un minimum.",
-  "Iron(II) in air at the tank's pH {pH}: half is iron(III) after {time}. Taken to stay as tested.":
-    "Fer(II) à l'air, pH de cuve {pH} : moitié en fer(III) après {time}. Supposé rester tel qu'analysé.",
+  "Iron(II) in air at the tank's pH {pH}: half is iron(III) after {time}.":
+    "Fer(II) à l'air, pH de cuve {pH} : moitié en fer(III) après {time}.",
   "Iron(II) in air at the tank's pH {pH}: half is iron(III) after {time}; {share} in 100 when the last is sprayed.":
     "Fer(II) à l'air, pH de cuve {pH} : moitié en fer(III) après {time} ; {share} sur 100 à la fin.",
+  "How warmth speeds it is from memory.": "L'effet de la chaleur est donné de mémoire.",
   "Taken to stay as tested.": "Supposé rester tel qu'analysé.",
   "under 1": "moins de 1",
   "{count} days": "{count} jours",
