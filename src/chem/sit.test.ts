@@ -89,6 +89,12 @@ describe("the specific ion interaction theory", () => {
       expect(notes(0.5, 0.5, 0, 0, 0)).toEqual([]);
     });
 
+    it("of a published one that one number does not carry, by how much", () => {
+      const salt = sit(builtInSit()).compile(["K+", "NO3-"], Float64Array.of(1, -1));
+      const as = "one coefficient, off by up to 0.04 in log10 of the salt alone";
+      expect(salt.estimateNotes(Float64Array.of(0.5, 0.5))).toEqual([{ species: "K+ NO3-", as }]);
+    });
+
     it("but not where it is neither: 0.14 kg/mol times 0.02 mol/kg moves log10 by 0.003", () => {
       expect(notes(0.02, 0.02, 0, 1e-5, 0)).toEqual([]);
     });

@@ -17,6 +17,14 @@ export interface SitData {
   readonly usableTo_molPerKg: { readonly value: number };
   /** Species whose effect the coefficients contain. */
   readonly contained: readonly (ContainedSpecies & { readonly basis: string })[];
+  /** Pairs that one number does not carry: how far it is off in log10 of the salt's mean activity coefficient. */
+  readonly notConstant: {
+    readonly pairs: readonly {
+      readonly cation: string;
+      readonly anion: string;
+      readonly offBy_log10: number;
+    }[];
+  };
   readonly pairs: readonly {
     readonly cation: string;
     readonly anion: string;
@@ -102,14 +110,16 @@ class SitTerms implements CompiledInteractions {
     this.waterSlope = new Float64Array(n);
     this.epsilon = new Float64Array(n * n);
     const known = new Map(data.pairs.map((pair) => [`${pair.cation} ${pair.anion}`, pair]));
+    const offBy = new Map(data.notConstant.pairs.map((pair) => [`${pair.cation} ${pair.anion}`, pair]));
     // Names are the caller's: one that says another charge than the species has is no name of a known ion.
     const names = given.map((name, i) => (chargeInName(name) === charges[i] ? name : ""));
     for (let c = 0; c < n; c++) {
       for (let a = 0; a < n; a++) {
         if (!(charges[c]! > 0) || !(charges[a]! < 0)) continue;
-        const pair = known.get(`${names[c]!} ${names[a]!}`);
+        const name = `${names[c]!} ${names[a]!}`;
+        const pair = known.get(name);
         const value = (pair?.epsilon_kgPerMol ?? Number.NaN) * Math.LN10;
-        const standing = standingOf(pair);
+        const standing = standingOf(pair, offBy.get(name)?.offBy_log10);
         if (standing !== null) this.standing.set(c * n + a, standing);
         this.epsilon[c * n + a] = value;
         this.epsilon[a * n + c] = value;
@@ -189,9 +199,15 @@ class SitTerms implements CompiledInteractions {
   }
 }
 
-/** What an answer that rests on a coefficient has to say of it; null for a published one. */
-function standingOf(pair: SitData["pairs"][number] | undefined): string | null {
+/** What an answer that rests on a coefficient has to say of it; null for a published one that is constant. */
+function standingOf(
+  pair: SitData["pairs"][number] | undefined,
+  offBy_log10: number | undefined,
+): string | null {
   if (pair === undefined) return "no coefficient, taken as zero";
   if (pair.fitted) return "coefficient of our own fit";
-  return pair.fromMemory ? FROM_MEMORY.coefficient : null;
+  if (pair.fromMemory) return FROM_MEMORY.coefficient;
+  return offBy_log10 === undefined
+    ? null
+    : `one coefficient, off by up to ${String(offBy_log10)} in log10 of the salt alone`;
 }

@@ -23,26 +23,26 @@ const rows = tables.activity.filter(
 /** Relative tolerance by ionic strength: how far one linear coefficient for each pair is asked to reach. */
 const reach = (strength: number): number => (strength <= 1 ? 0.05 : 0.1);
 
-const SULFATE =
-  "a single coefficient does not follow sulfates: it would have to fall with the ionic strength";
-const ATTRACTING =
-  "ions that attract each other (a negative coefficient): its effect is not linear in the molality from the start";
+const ONE_NUMBER =
+  "one coefficient does not carry this salt over the reach of the theory (the reviews give some in two terms, which are not built in); the answer names it with how far it is off";
+const NOT_PUBLISHED =
+  "one coefficient does not carry this salt, and it is ours or from memory; the answer names it as such";
 /** Ours, where it is known to lie outside the tolerance, with the reason; nothing else may. */
 const OUTSIDE: Readonly<Record<string, { readonly ours: number; readonly reason: string }>> = {
-  "γ± of K2SO4, 0.05 mol/kg, 25 °C, SIT": { ours: 0.5475, reason: SULFATE },
-  "γ± of K2SO4, 0.1 mol/kg, 25 °C, SIT": { ours: 0.4675, reason: SULFATE },
-  "γ± of K2SO4, 0.2 mol/kg, 25 °C, SIT": { ours: 0.3868, reason: SULFATE },
-  "γ± of K2SO4, 0.5 mol/kg, 25 °C, SIT": { ours: 0.2767, reason: SULFATE },
-  "γ± of KH2PO4, 0.5 mol/kg, 25 °C, SIT": { ours: 0.5688, reason: ATTRACTING },
-  "γ± of KH2PO4, 1 mol/kg, 25 °C, SIT": { ours: 0.4529, reason: ATTRACTING },
-  "γ± of KNO3, 0.5 mol/kg, 25 °C, SIT": { ours: 0.5888, reason: ATTRACTING },
-  "γ± of KNO3, 1 mol/kg, 25 °C, SIT": { ours: 0.4853, reason: ATTRACTING },
-  "γ± of NH4NO3, 0.5 mol/kg, 25 °C, SIT": { ours: 0.6237, reason: ATTRACTING },
-  "γ± of NH4NO3, 1 mol/kg, 25 °C, SIT": { ours: 0.5445, reason: ATTRACTING },
-  "γ± of Na2SO4, 0.1 mol/kg, 25 °C, SIT": { ours: 0.4757, reason: SULFATE },
-  "γ± of Na2SO4, 0.5 mol/kg, 25 °C, SIT": { ours: 0.3018, reason: SULFATE },
-  "γ± of NaH2PO4, 0.5 mol/kg, 25 °C, SIT": { ours: 0.6095, reason: ATTRACTING },
-  "γ± of NaH2PO4, 1 mol/kg, 25 °C, SIT": { ours: 0.52, reason: ATTRACTING },
+  "γ± of K2SO4, 0.05 mol/kg, 25 °C, SIT": { ours: 0.5475, reason: NOT_PUBLISHED },
+  "γ± of K2SO4, 0.1 mol/kg, 25 °C, SIT": { ours: 0.4675, reason: NOT_PUBLISHED },
+  "γ± of K2SO4, 0.2 mol/kg, 25 °C, SIT": { ours: 0.3868, reason: NOT_PUBLISHED },
+  "γ± of K2SO4, 0.5 mol/kg, 25 °C, SIT": { ours: 0.2767, reason: NOT_PUBLISHED },
+  "γ± of KH2PO4, 0.5 mol/kg, 25 °C, SIT": { ours: 0.5688, reason: NOT_PUBLISHED },
+  "γ± of KH2PO4, 1 mol/kg, 25 °C, SIT": { ours: 0.4529, reason: NOT_PUBLISHED },
+  "γ± of KNO3, 0.5 mol/kg, 25 °C, SIT": { ours: 0.5888, reason: ONE_NUMBER },
+  "γ± of KNO3, 1 mol/kg, 25 °C, SIT": { ours: 0.4853, reason: ONE_NUMBER },
+  "γ± of NH4NO3, 0.5 mol/kg, 25 °C, SIT": { ours: 0.6237, reason: ONE_NUMBER },
+  "γ± of NH4NO3, 1 mol/kg, 25 °C, SIT": { ours: 0.5445, reason: ONE_NUMBER },
+  "γ± of Na2SO4, 0.1 mol/kg, 25 °C, SIT": { ours: 0.4757, reason: ONE_NUMBER },
+  "γ± of Na2SO4, 0.5 mol/kg, 25 °C, SIT": { ours: 0.3018, reason: ONE_NUMBER },
+  "γ± of NaH2PO4, 0.5 mol/kg, 25 °C, SIT": { ours: 0.6095, reason: ONE_NUMBER },
+  "γ± of NaH2PO4, 1 mol/kg, 25 °C, SIT": { ours: 0.52, reason: ONE_NUMBER },
 };
 
 describe("mean activity and osmotic coefficients by the specific ion interaction theory at 25 °C", () => {
