@@ -1,5 +1,5 @@
 import { sheetText } from "../report/index.ts";
-import { readingsOfSample, readSheet, readSheetCells } from "../water/index.ts";
+import { isPdf, readingsOfSample, readSheet, readSheetCells } from "../water/index.ts";
 import type { SheetRead } from "../water/index.ts";
 import { MOST_BYTES, shownName } from "./document.ts";
 import { EXIT } from "./exit.ts";
@@ -7,8 +7,6 @@ import type { BytesRead, CliIo } from "./io.ts";
 
 /** Largest PDF read [bytes]: its letters and pictures come along. */
 const MOST_PDF_BYTES = 5_000_000;
-/** How a PDF begins, at most so far into the file. */
-const PDF_HEAD_BYTES = 1024;
 
 /** Reads a laboratory sheet and gives its readings, with everything that has to be asked. @returns the exit code */
 export async function sheetCommand(name: string, json: boolean, io: CliIo): Promise<number> {
@@ -21,7 +19,7 @@ export async function sheetCommand(name: string, json: boolean, io: CliIo): Prom
     io.stderr(`${shown}: the file cannot be read (${code}). Check its name.\n`);
     return EXIT.badInput;
   }
-  const sheet = await (beginsAsPdf(read.bytes) ? sheetOfPdf(read, shown, io) : sheetOfText(read, shown, io));
+  const sheet = await (isPdf(read.bytes) ? sheetOfPdf(read, shown, io) : sheetOfText(read, shown, io));
   if (sheet === null) return EXIT.badInput;
   const asked = sheet.samples
     .flatMap((sample) => sample.entries)
@@ -37,10 +35,6 @@ export async function sheetCommand(name: string, json: boolean, io: CliIo): Prom
   if (asked > 0)
     io.stderr(`${asked === 1 ? "1 reading has" : `${String(asked)} readings have`} to be asked about.\n`);
   return EXIT.done;
-}
-
-function beginsAsPdf(bytes: Uint8Array): boolean {
-  return new TextDecoder("latin1").decode(bytes.subarray(0, PDF_HEAD_BYTES)).includes("%PDF-");
 }
 
 /** Null when the file is no text; the reason has been said then. */

@@ -14,6 +14,8 @@ export interface Cell {
 /** A gap wider than this share of the letters parts two cells; one wider than the second parts two words. */
 const CELL_GAP = 0.6;
 const WORD_GAP = 0.12;
+/** Pieces that the file itself tells apart are two cells from this gap on, unless a blank is written between them. */
+const MARKED_GAP = 0.08;
 /** A limit sign belongs to the number after it, even where it stands in a narrow column of its own. */
 const SIGN_GAP = 6;
 
@@ -28,11 +30,14 @@ const RAISED_SIGNS: Readonly<Record<string, string>> = {
 /** The cells of a line: words with usual gaps make one cell, a wide gap begins the next. */
 export function cellsOf({ y, pieces }: Line): readonly Cell[] {
   const cells: Cell[] = [];
+  let last: Piece | undefined;
   for (const piece of pieces) {
     const before = cells.at(-1);
     const gap = before === undefined ? Infinity : piece.x - before.right;
     const size = Math.max(piece.size, before?.size ?? 0);
-    if (before === undefined || gap > CELL_GAP * size) {
+    const parted = last !== undefined && partedFrom(last, piece, gap / size);
+    last = piece;
+    if (before === undefined || gap > CELL_GAP * size || parted) {
       const text = piece.text.trim();
       cells.push({ text, x: piece.x, right: piece.right, top: y, bottom: y, size: piece.size });
       continue;
@@ -42,6 +47,13 @@ export function cellsOf({ y, pieces }: Line): readonly Cell[] {
     cells[cells.length - 1] = { ...before, text, right: Math.max(before.right, piece.right), size };
   }
   return withSigns(cells);
+}
+
+/** Whether a piece begins a cell although it stands near the one before it; the gap in letters. */
+function partedFrom(before: Piece, piece: Piece, gap: number): boolean {
+  if (piece.beginsCell) return true;
+  const blank = /\s$/.test(before.text) || /^\s/.test(piece.text);
+  return piece.mark !== before.mark && gap > MARKED_GAP && !blank && piece.script === "none";
 }
 
 /**

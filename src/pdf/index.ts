@@ -1,3 +1,3 @@
 export { PDF_PROBLEMS, pdfProblemWords } from "./problem-words.ts";
-export { isPdf, MOST_PAGES, readPdf } from "./read-pdf.ts";
+export { MOST_PAGES, readPdf } from "./read-pdf.ts";
 export type { PdfProblem, PdfRead } from "./read-pdf.ts";

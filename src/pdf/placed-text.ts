@@ -9,6 +9,12 @@ export interface PlacedText {
   readonly y: number;
   /** Size of the letters. */
   readonly size: number;
+  /** Name of the font in the file. */
+  readonly font: string;
+  /** The piece of content it belongs to where the file says so, as those of a browser do for each cell; else "". */
+  readonly mark: string;
+  /** True where it is known to begin a cell, however near it stands to the one before. */
+  readonly beginsCell: boolean;
 }
 
 /** A piece of text as a PDF holds it: where it starts, which way it runs, and how long it is [points]. */
@@ -22,6 +28,8 @@ export interface DrawnText {
   /** Length along the baseline. */
   readonly width: number;
   readonly size: number;
+  readonly font: string;
+  readonly mark: string;
 }
 
 /** The text of a page, turned upright, and what stands across it, such as a stamp on the slant. */
@@ -57,13 +65,14 @@ export function uprightPage(drawn: readonly DrawnText[]): UprightPage {
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
   const placed: PlacedText[] = [];
   const aslant: string[] = [];
-  for (const { text, x, y, angle_rad, width, size } of pieces) {
+  for (const { text, x, y, angle_rad, width, size, font, mark } of pieces) {
     if (Math.abs(between(angle_rad, turn)) > SLANT_rad) {
       aslant.push(text.trim());
       continue;
     }
     const left = x * cos + y * sin;
-    placed.push({ text, x: left, right: left + width, y: x * sin - y * cos, size });
+    const place = { x: left, right: left + width, y: x * sin - y * cos };
+    placed.push({ text, ...place, size, font, mark, beginsCell: false });
   }
   return { placed: withoutDoubles(placed), aslant };
 }

@@ -15,12 +15,6 @@ export type PdfRead =
   | { readonly ok: true; readonly cells: readonly (readonly string[])[]; readonly notes: readonly string[] }
   | { readonly ok: false; readonly problem: PdfProblem };
 
-/** Whether a file is a PDF. What some programs put before its first line is passed over, as readers do. */
-export function isPdf(bytes: Uint8Array): boolean {
-  const head = String.fromCharCode(...bytes.subarray(0, 1024));
-  return head.includes("%PDF-");
-}
-
 /** Reads the text of a PDF with its places, as rows of cells. Never throws for what a file may hold. */
 export async function readPdf(bytes: Uint8Array): Promise<PdfRead> {
   try {
@@ -91,23 +85,43 @@ function pageWords(pages: readonly number[]): string {
   return `${pages.length === 1 ? "Page" : "Pages"} ${pages.join(", ")}`;
 }
 
-/** A piece of text as the library gives it; `transform` maps letters of size 1 to the page. */
+/** A piece of text as the library gives it, or where marked content begins or ends; `transform` maps letters of size 1 to the page. */
 interface TextItem {
   readonly str?: string;
+  readonly type?: string;
+  /** Name of the content that begins, where the file gives it one: the parts of a page that belong apart have one each. */
+  readonly id?: string;
+  readonly fontName: string;
   readonly transform: readonly [number, number, number, number, number, number];
   readonly width: number;
   readonly height: number;
 }
 
 async function readPage(core: Core, pageIndex: number): Promise<PageRead> {
-  const about = { pageId: pageIndex, pageIndex, includeMarkedContent: false, disableNormalization: false };
+  const about = { pageId: pageIndex, pageIndex, includeMarkedContent: true, disableNormalization: false };
   const { chunks, failure } = await core.stream("GetTextContent", about);
   const items = chunks.flatMap((chunk) => (chunk as { readonly items: readonly TextItem[] }).items);
-  const drawn = items.flatMap(({ str, transform: [a, b, c, d, x, y], width, height }): DrawnText[] => {
-    if (str === undefined || str.trim() === "") return [];
-    const size = height > 0 ? height : Math.hypot(c, d);
-    return [{ text: str, x, y, angle_rad: Math.atan2(b, a), width, size }];
-  });
+  // Marked content as it is nested; what has no name of its own, such as a blank, belongs to what it stands in.
+  const open: string[] = [];
+  const drawn: DrawnText[] = [];
+  for (const { str, type, id, transform: place, width, height, fontName: font } of items) {
+    if (type?.startsWith("begin") === true) open.push(id ?? open.at(-1) ?? "");
+    else if (type === "endMarkedContent") open.pop();
+    else if (str !== undefined && str.trim() !== "") {
+      const [a, b, c, d, x, y] = place;
+      const size = height > 0 ? height : Math.hypot(c, d);
+      drawn.push({
+        text: str,
+        x,
+        y,
+        angle_rad: Math.atan2(b, a),
+        width,
+        size,
+        font,
+        mark: open.at(-1) ?? "",
+      });
+    }
+  }
   return { drawn, whole: failure === null, fields: await filledFields(core, pageIndex) };
 }
 

@@ -10,6 +10,8 @@ const drawn = (text: string, x: number, y: number, size = 10): DrawnText => ({
   angle_rad: 0,
   width: 0.5 * size * text.length,
   size,
+  font: "F",
+  mark: "",
 });
 /** A page turned anticlockwise about its corner. */
 const turned = (page: readonly DrawnText[], degrees: number): readonly DrawnText[] => {

@@ -1,5 +1,6 @@
 import { gridOf } from "./columns.ts";
 import { linesOf } from "./lines.ts";
+import { parted } from "./parted.ts";
 import { uprightPage } from "./placed-text.ts";
 import type { DrawnText } from "./placed-text.ts";
 import { rowsOf } from "./rows.ts";
@@ -14,7 +15,7 @@ export function tableOf(pages: readonly (readonly DrawnText[])[]): readonly (rea
   const rows: Row[] = [];
   for (const drawn of pages) {
     const { placed, aslant } = uprightPage(drawn);
-    rows.push(...rowsOf(linesOf(placed)));
+    rows.push(...rowsOf(parted(linesOf(placed))));
     rows.push(...aslant.map((text): Row => [{ text, x: 0, right: 0, top: 0, bottom: 0, size: 0 }]));
   }
   return gridOf(rows);

@@ -14,5 +14,6 @@ export * from "./langelier.ts";
 export * from "./read-water-test.ts";
 export * from "./reading-uncertainty.ts";
 export * from "./types.ts";
+export { isPdf } from "./sheet/file-kind.ts";
 export { readingsOfSample, readSheet, readSheetCells } from "./sheet/read-sheet.ts";
 export type * from "./sheet/types.ts";

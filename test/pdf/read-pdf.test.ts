@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { isPdf, MOST_PAGES, readPdf } from "../../src/pdf/index.ts";
-import { readSheetCells } from "../../src/water/index.ts";
+import { MOST_PAGES, readPdf } from "../../src/pdf/index.ts";
+import { isPdf, readSheetCells } from "../../src/water/index.ts";
 import { SHEET_CELLS } from "./sheet.ts";
 import { tablePuts, writePdf } from "./write-pdf.ts";
+import type { Put } from "./write-pdf.ts";
 
 const COLUMNS = [50, 230, 300, 370];
 const latin = (text: string): Uint8Array => Uint8Array.from(text, (sign) => sign.charCodeAt(0));
@@ -88,6 +89,129 @@ describe("readPdf", () => {
     const before = bytes.slice();
     await readPdf(bytes);
     expect(bytes).toEqual(before);
+  });
+});
+
+describe("readPdf, narrow tables without lines", () => {
+  /** Lengths of the letters of Helvetica that the tables below are made of, in thousandths. */
+  const LENGTHS: Readonly<Record<string, number>> = {
+    " ": 278,
+    ".": 278,
+    ",": 278,
+    "/": 278,
+    "(": 333,
+    ")": 333,
+  };
+  const HELVETICA =
+    "0123456789abdeghnopquLµ:556 ijl:222 ftI:278 r-:333 ckszvxy:500 m:833 ABEKPSVXY:667 CDHNRUw:722 GOQ:778 M:833 FTZ:611 J:500 °:400 <:584 W:944";
+  const widthOf = (text: string): number =>
+    [...text].reduce((sum, sign) => {
+      const listed = HELVETICA.split(" ").find((group) => group.split(":")[0]!.includes(sign));
+      return sum + (LENGTHS[sign] ?? Number(listed?.split(":")[1]));
+    }, 0) / 1000;
+  const SIZE = 10;
+  /** A table whose widest cells stand a third of a letter apart; "r" for columns whose cells end above one another. */
+  function narrow(rows: readonly (readonly string[])[], align: string, marked = false): readonly Put[] {
+    const widths = [...align].map((_, j) => Math.max(...rows.map((row) => SIZE * widthOf(row[j] ?? ""))));
+    const starts = widths.map(
+      (_, j) => 50 + widths.slice(0, j).reduce((sum, width) => sum + width + SIZE / 3, 0),
+    );
+    return rows.flatMap((row, i) =>
+      row.flatMap((text, j): readonly Put[] => {
+        const free = align[j] === "r" ? widths[j]! - SIZE * widthOf(text) : 0;
+        return text === "" ? [] : [{ text, x: starts[j]! + free, y: 780 - 14 * i, size: SIZE, marked }];
+      }),
+    );
+  }
+  const ROWS = [
+    ["Parameter", "Result", "Unit", "Method"],
+    ["Calcium", "92", "mg/L", "ICP-OES"],
+    ["Magnesium", "31", "mg/L", "ICP-OES"],
+    ["Total hardness as CaCO3", "357", "mg/L", "calculated"],
+    ["Alkalinity (as CaCO3)", "265", "mg/L", "titration"],
+    ["Iron, total", "< 0,05", "mg/L", "ICP-OES"],
+    ["Conductivity at 25 °C", "780", "µS/cm", "probe"],
+    ["Sodium", "1 234", "mg/L", "ICP-OES"],
+    ["pH", "7.6", "", "probe"],
+  ];
+  const EXPECTED = [
+    ["calcium", "92", "mg/L", "understood"],
+    ["magnesium", "31", "mg/L", "understood"],
+    ["hardness", "357", "mg/L as CaCO3", "understood"],
+    ["alkalinity", "265", "mg/L as CaCO3", "understood"],
+    ["iron", "< 0,05", "mg/L", "understood"],
+    ["conductivity", "780", "µS/cm", "understood"],
+    ["sodium", "1 234", "mg/L", "understood"],
+    ["pH", "7.6", "", "understood"],
+  ];
+  const entriesOf = async (...pages: readonly (readonly Put[])[]) => {
+    const read = await readPdf(writePdf(pages));
+    return read.ok ? readingsIn(read.cells).map(({ label, entries }) => ({ label, entries })) : read;
+  };
+
+  it.each([
+    ["left", "llll", false],
+    ["numbers right", "lrll", false],
+    ["left, cells told apart by the file", "llll", true],
+    ["numbers right, cells told apart by the file", "lrll", true],
+  ])("reads cells a third of a letter apart, %s", async (_how, align, marked) => {
+    expect(await entriesOf(narrow(ROWS, align, marked))).toEqual([{ label: null, entries: EXPECTED }]);
+  });
+
+  it("reads them with the unit before, the method first, or a limit beside", async () => {
+    const methodFirst = ROWS.map(([name, value, unit, method]) => [method!, name!, unit!, value!]);
+    expect(await entriesOf(narrow(methodFirst, "lllr"))).toEqual([{ label: null, entries: EXPECTED }]);
+    const withLimit = ROWS.map(([name, value, unit, method], i) => [
+      name!,
+      value!,
+      unit!,
+      i === 0 ? "LOR" : "0.01",
+      method!,
+    ]);
+    expect(await entriesOf(narrow(withLimit, "lrlrl"))).toEqual([{ label: null, entries: EXPECTED }]);
+  });
+
+  it("reads two samples side by side, each with its own", async () => {
+    const two = ROWS.map(([name, value, unit], i) => [
+      name!,
+      unit!,
+      i === 0 ? "Bore 1" : value!,
+      i === 0 ? "Bore 2" : value!.replace("92", "88").replace("7.6", "7.9"),
+    ]);
+    const second = EXPECTED.map(([name, value, ...rest]) => [
+      name,
+      value!.replace("92", "88").replace("7.6", "7.9"),
+      ...rest,
+    ]);
+    const expected = [
+      { label: "Bore 1", entries: EXPECTED },
+      { label: "Bore 2", entries: second },
+    ];
+    expect(await entriesOf(narrow(two, "llrr"))).toEqual(expected);
+    expect(await entriesOf(narrow(two, "llll"))).toEqual(expected);
+  });
+
+  it("reads them under a letterhead, over a foot, and with the headings again on the next page", async () => {
+    const head = [
+      { text: "Water and Soil Laboratory", x: 50, y: 820, size: 16 },
+      { text: "Report 2026-0417, page 1 of 2", x: 400, y: 40, size: 8 },
+    ];
+    const again = narrow([...ROWS.slice(0, 5), ROWS[0]!, ...ROWS.slice(5)], "lrll");
+    const turnAt = 780 - 14 * 4.5;
+    const pages = [again.filter(({ y }) => y > turnAt), again.filter(({ y }) => y < turnAt)];
+    expect(await entriesOf([...head, ...pages[0]!], pages[1]!)).toEqual([{ label: null, entries: EXPECTED }]);
+  });
+
+  it("parts no running text, though some of its words stand above one another", async () => {
+    const notes = [
+      "Results relate to the sample as received and tested.",
+      "Total iron was found in the bore, and total zinc.",
+      "Total zinc was found in the bore, and no lead.",
+      "Limits of reporting are those of the method given.",
+      "The laboratory holds what is left for four weeks.",
+    ].map((text, i) => ({ text, x: 50, y: 300 - 14 * i, size: SIZE }));
+    const read = await readPdf(writePdf([notes]));
+    expect(read.ok && read.cells).toEqual(notes.map(({ text }) => [text]));
   });
 });
 

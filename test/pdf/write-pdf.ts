@@ -5,6 +5,8 @@ export interface Put {
   readonly y: number;
   readonly size?: number;
   readonly angle?: number;
+  /** Written as marked content of its own, as a browser writes the cells of a table. */
+  readonly marked?: boolean;
 }
 
 /** A4 upright. */
@@ -13,10 +15,11 @@ const BOX = "[0 0 595 842]";
 const escaped = (text: string): string =>
   [...text].map((sign) => (/[()\\]/.test(sign) ? `\\${sign}` : sign)).join("");
 
-function drawn({ text, x, y, size = 10, angle = 0 }: Put): string {
+function drawn({ text, x, y, size = 10, angle = 0, marked = false }: Put, number: number): string {
   const turn = (angle * Math.PI) / 180;
   const matrix = [Math.cos(turn), Math.sin(turn), -Math.sin(turn), Math.cos(turn), x, y];
-  return `BT /F1 ${String(size)} Tf ${matrix.map((n) => n.toFixed(4)).join(" ")} Tm (${escaped(text)}) Tj ET`;
+  const [begin, end] = marked ? [`/NonStruct << /MCID ${String(number)} >> BDC `, " EMC"] : ["", ""];
+  return `${begin}BT /F1 ${String(size)} Tf ${matrix.map((n) => n.toFixed(4)).join(" ")} Tm (${escaped(text)}) Tj ET${end}`;
 }
 
 /**

@@ -1,4 +1,5 @@
-import { isPdf, PDF_PROBLEMS } from "../../pdf/index.ts";
+import { PDF_PROBLEMS } from "../../pdf/index.ts";
+import { isPdf } from "../../water/index.ts";
 import type { SheetInput } from "../engine/messages.ts";
 import type { Say } from "../language/language-context.ts";
 import { askPdf } from "./ask-pdf.ts";
