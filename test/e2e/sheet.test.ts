@@ -121,8 +121,12 @@ test("a spreadsheet is read, and what of it was not read is said", async () => {
   expect(await page.getByRole("alert").textContent()).toContain("photo.jpg is not text");
 });
 
-/** A sheet as a browser prints it: a table with lines around its cells, and CaCO3 with its small figure below. */
-async function printedSheet(): Promise<Buffer> {
+/** Lines around the cells of a table, and none with cells that stand near each other. */
+const LINED = "td { border: 1px solid; padding: 3px 6px; max-width: 12em }";
+const NARROW = "table { border-spacing: 2px } td { padding: 0 1px }";
+
+/** A sheet as a browser prints it, CaCO3 with its small figure below; with or without marks for each cell. */
+async function printedSheet(style: string, tagged: boolean): Promise<Buffer> {
   const printer = await stage.open(900, 900);
   const rows = SHEET_CELLS.map((cells) => {
     const tags = cells.map((cell) => {
@@ -131,10 +135,8 @@ async function printedSheet(): Promise<Buffer> {
     });
     return `<tr>${tags.join("")}</tr>`;
   });
-  await printer.setContent(
-    `<style>td { border: 1px solid; padding: 3px 6px; max-width: 12em }</style><table>${rows.join("")}</table>`,
-  );
-  const pdf = await printer.pdf({ format: "A4" });
+  await printer.setContent(`<style>${style}</style><table>${rows.join("")}</table>`);
+  const pdf = await printer.pdf({ format: "A4", tagged });
   await printer.close();
   return pdf;
 }
@@ -156,7 +158,7 @@ test("a PDF gives the readings that the same table gives, raw beside understood,
   await page.setInputFiles('input[aria-label="Sheet file"]', {
     name: "sheet.pdf",
     mimeType: "application/pdf",
-    buffer: await printedSheet(),
+    buffer: await printedSheet(LINED, false),
   });
   await expect.poll(groups, SOON).toEqual(expect.arrayContaining(["To ask: 1", "Understood: 7"]));
   expect(await shown()).toEqual(expected);
@@ -175,6 +177,22 @@ test("a PDF gives the readings that the same table gives, raw beside understood,
   expect(await page.inputValue("#field-water-source")).toBe("Top bore");
   await page.getByRole("button", { name: "Undo" }).click();
   await expect.poll(readingsOnForm, SOON).toEqual(before);
+});
+
+test.each([
+  ["lines, marks for each cell", LINED, true],
+  ["narrow, marks for each cell", NARROW, true],
+  ["narrow, without marks", NARROW, false],
+])("a PDF printed by a browser gives the readings of its table: %s", async (_how, style, tagged) => {
+  await openPanel();
+  await page.setInputFiles('input[aria-label="Sheet file"]', {
+    name: "sheet.pdf",
+    mimeType: "application/pdf",
+    buffer: await printedSheet(style, tagged),
+  });
+  await expect.poll(groups, SOON).toEqual(expect.arrayContaining(["To ask: 1", "Understood: 7"]));
+  await page.fill("#sheet-text", "");
+  await expect.poll(groups, SOON).toEqual([]);
 });
 
 test.each([
