@@ -6,6 +6,7 @@ import { drawSetting } from "./bands/programme-draws.ts";
 import { readJob } from "./job.ts";
 import { planJob } from "./plan.ts";
 import { builtInTrade } from "./trade-data.ts";
+import type { SourceUsed } from "./types.ts";
 
 const trade = builtInTrade();
 const thermo = builtInThermo();
@@ -18,7 +19,10 @@ const BORE = [
 ];
 const GLYPHOSATE = { active: "glyphosate", strength: "360 g/L ae", rate: "2 L/ha", formulation: "SL" };
 
-function keysOf(change: Record<string, unknown> = {}, draws = 60): readonly string[] {
+const keysOf = (change: Record<string, unknown> = {}, draws = 60): readonly string[] =>
+  sourcesOf(change, draws).map(({ key }) => key);
+
+function sourcesOf(change: Record<string, unknown>, draws: number): readonly SourceUsed[] {
   const read = readJob(
     {
       hardstand: 1,
@@ -33,7 +37,7 @@ function keysOf(change: Record<string, unknown> = {}, draws = 60): readonly stri
   if (!read.ok) throw new Error(JSON.stringify(read.issues));
   const plan = planJob(read.value, { thermo, trade }, { draws });
   if (!plan.ok) throw new Error(JSON.stringify(plan.issues));
-  return plan.value.sources.map(({ key }) => key);
+  return plan.value.sources;
 }
 
 /** A laboratory's water with readings in place of others or beside them. */
@@ -47,6 +51,14 @@ const waterWith = (...readings: readonly Record<string, unknown>[]): Record<stri
 describe("the sources of a plan", () => {
   it("name those of the interaction parameters its drop was dried with", () => {
     expect(keysOf({}, 0)).toEqual(expect.arrayContaining(["may-2011", "harvie-moller-weare-1984"]));
+  });
+
+  it("mark a work that a figure of the plan is cited after from memory, and no other", () => {
+    const marked = new Map(sourcesOf({}, 0).map(({ key, fromMemory }) => [key, fromMemory]));
+    // The term between calcium and ammonium is fitted to values of this work that were remembered.
+    expect(marked.get("sullivan-1905")).toBe(true);
+    expect(marked.get("harvie-moller-weare-1984")).toBe(false);
+    expect(marked.get("appelo-2015")).toBe(false);
   });
 
   it("name with ranges, and only then, how well the readings are known", () => {
