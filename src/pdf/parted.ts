@@ -17,6 +17,8 @@ const SPREAD = 0.4;
 /** Share of a table's lines that may have a word across a gap between columns, and by how much it reaches in [letters]. */
 const MOST_ACROSS = 0.1;
 const EDGE = 0.1;
+/** Words of a page from which on it is no sheet, and is left as it is: a dense sheet has some hundreds. */
+const MOST_WORDS = 4000;
 /** A result, with the sign before it. */
 const RESULT = /^(?:[<>≤≥~] ?)?\d[\d.,]*$/;
 /** Blanks between words; a sign belongs to the number behind it. */
@@ -45,6 +47,7 @@ export function parted(lines: readonly Line[]): readonly Line[] {
     });
   });
   const all = words.flat(2);
+  if (all.length > MOST_WORDS) return lines;
   const begins = columnPlaces(all, all, ({ x }) => x);
   const results = all.filter(({ text }) => RESULT.test(text));
   const ends = columnPlaces(results, all, ({ right }) => right);
@@ -116,7 +119,10 @@ function columnPlaces(
   const places: number[] = [];
   for (let i = 0; i < inOrder.length; i++) {
     const first = inOrder[i]!;
-    const group = inOrder.slice(i).filter((word) => placeOf(word) - placeOf(first) <= ABOVE * first.size);
+    const group: Word[] = [];
+    for (let k = i; k < inOrder.length && placeOf(inOrder[k]!) - placeOf(first) <= ABOVE * first.size; k++) {
+      group.push(inOrder[k]!);
+    }
     const lines = [...new Set(group.map(({ line }) => line))];
     if (lines.length < FEWEST_LINES) continue;
     const spread = (ofBefore: (before: Word) => number): number => {

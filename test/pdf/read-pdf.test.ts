@@ -158,6 +158,23 @@ describe("readPdf, narrow tables without lines", () => {
     expect(await entriesOf(narrow(ROWS, align, marked))).toEqual([{ label: null, entries: EXPECTED }]);
   });
 
+  it("reads them on a page that lies on its side", async () => {
+    const turned = narrow(ROWS, "lrll").map((put) => ({ ...put, angle: 90, x: 800 - put.y, y: put.x }));
+    expect(await entriesOf(turned)).toEqual([{ label: null, entries: EXPECTED }]);
+  });
+
+  it("is done with a page full of words in a moment", async () => {
+    const dense = Array.from({ length: 250 }, (_, i) => ({
+      text: Array.from({ length: 60 }, (__, j) => `w${String((i * j) % 97)}`).join(" "),
+      x: 20,
+      y: 830 - 3 * i,
+      size: 2,
+    }));
+    const before = process.cpuUsage().user;
+    await readPdf(writePdf([dense]));
+    expect((process.cpuUsage().user - before) / 1e6).toBeLessThan(5);
+  });
+
   it("reads them with the unit before, the method first, or a limit beside", async () => {
     const methodFirst = ROWS.map(([name, value, unit, method]) => [method!, name!, unit!, value!]);
     expect(await entriesOf(narrow(methodFirst, "lllr"))).toEqual([{ label: null, entries: EXPECTED }]);
