@@ -1,15 +1,67 @@
 import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
-import { defineConfig } from "vite";
+import { defineConfig, normalizePath, runnerImport } from "vite";
 import type { Plugin } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { parse } from "yaml";
+import { alignedTo, englishSide } from "./src/words/aligned.ts";
+import type { LanguagePack } from "./src/words/language.ts";
 
 /** Reads an imported YAML file at build time; the page gets it as plain JSON. */
 function yamlDocuments(): Plugin {
   return {
     name: "yaml-documents",
     transform: (text, id) => (id.endsWith(".yaml") ? `export default ${JSON.stringify(parse(text))};` : null),
+  };
+}
+
+const WORDS = normalizePath(fileURLToPath(new URL("src/words", import.meta.url)));
+const TRANSLATED = ["de", "fr", "es"] as const;
+const ENGLISH_SIDE = "\0english-side";
+
+/** The one pack that a language's module exports, by the name it is exported under. */
+async function packOf(tag: string): Promise<readonly [string, LanguagePack]> {
+  const path = `${WORDS}/${tag}/index.ts`;
+  const { module } = await runnerImport<Record<string, LanguagePack>>(path, {
+    configFile: false,
+    logLevel: "error",
+  });
+  const [found] = Object.entries(module);
+  if (found === undefined) throw new Error(`${path} holds no pack`);
+  return found;
+}
+
+/**
+ * Writes the English side of the packs once, in a file that the translated languages share: each then holds its
+ * translations alone, in the same order. By its source every pack holds both sides, which is how people read and mend it.
+ */
+function englishOnce(): Plugin {
+  let packs: Promise<ReadonlyMap<string, readonly [string, LanguagePack]>> | undefined;
+  const read = (): NonNullable<typeof packs> =>
+    (packs ??= Promise.all(TRANSLATED.map(async (tag) => [tag, await packOf(tag)] as const)).then(
+      (all) => new Map(all),
+    ));
+  return {
+    name: "english-once",
+    apply: "build",
+    resolveId: (id) => (id === ENGLISH_SIDE ? id : null),
+    async load(id) {
+      const tag = TRANSLATED.find((one) => id === `${WORDS}/${one}/index.ts`);
+      if (tag === undefined && id !== ENGLISH_SIDE) return null;
+      const known = await read();
+      const english = englishSide([...known.values()].map(([, pack]) => pack));
+      const written = tag === undefined ? undefined : known.get(tag);
+      if (written === undefined) return `export const english = ${JSON.stringify(english)};`;
+      const [name, pack] = written;
+      const { phrases, page } = alignedTo(english, pack);
+      return [
+        `import { english } from ${JSON.stringify(ENGLISH_SIDE)};`,
+        `import { byEnglish } from ${JSON.stringify(`${WORDS}/aligned.ts`)};`,
+        `export const ${name} = { words: ${JSON.stringify(pack.words)},`,
+        `phrases: byEnglish(english.phrases, ${JSON.stringify(phrases)}),`,
+        `page: byEnglish(english.page, ${JSON.stringify(page)}) };`,
+      ].join("\n");
+    },
   };
 }
 
@@ -53,7 +105,7 @@ const offline = VitePWA({
 export default defineConfig({
   root: fileURLToPath(new URL("src/web", import.meta.url)),
   base: "./",
-  plugins: [react(), yamlDocuments(), offline],
+  plugins: [react(), yamlDocuments(), englishOnce(), offline],
   worker: { format: "es" },
   build: {
     outDir: fileURLToPath(new URL("dist/web", import.meta.url)),
