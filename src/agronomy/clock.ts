@@ -1,7 +1,7 @@
 import { hydrolysisRate_perH, shareIntact } from "../chem/index.ts";
 import { quantileOf } from "../numerics/index.ts";
 import type { ActiveRecord, HalfLife } from "./data-types.ts";
-import type { ClockShare } from "./types.ts";
+import type { ClockRate, ClockShare } from "./types.ts";
 
 const R_KJ_PER_MOL_K = 0.008314462618;
 
@@ -36,6 +36,7 @@ export function byClock(
     evidence: "computed",
     why,
     sources,
+    rate: null,
   });
   const stable = (said: string): ClockShare => ({
     halfLife_h: null,
@@ -46,6 +47,7 @@ export function byClock(
     evidence: "published rule",
     why: `Sources say: ${said}.`,
     sources,
+    rate: null,
   });
 
   const timed = active.halfLives.filter((h) => h.halfLife_h !== null);
@@ -72,6 +74,7 @@ export function byClock(
     evidence: "computed",
     why: notes.length > 0 ? notes.join(" ") : null,
     sources,
+    rate: rate_perH > 0 ? workingsOf(active, timed, pH, temperature_C) : null,
   };
 }
 
@@ -141,25 +144,60 @@ function rateAt(
       energy_kJPerMol,
     );
   }
-  const points = timed
-    .map((h) => ({
-      pH: h.pH,
-      lnK:
-        Math.log(Math.LN2 / (h.halfLife_h ?? 1)) + arrhenius(energy_kJPerMol, h.temperature_C, temperature_C),
-    }))
-    .sort((a, b) => a.pH - b.pH);
+  const [a, b = a] = around(timed, pH);
+  if (a === undefined || b === undefined) return null;
+  const lnK = (h: HalfLife): number =>
+    Math.log(Math.LN2 / (h.halfLife_h ?? 1)) + arrhenius(energy_kJPerMol, h.temperature_C, temperature_C);
+  const t = b.pH === a.pH ? 0 : (pH - a.pH) / (b.pH - a.pH);
+  return Math.exp(lnK(a) + t * (lnK(b) - lnK(a)));
+}
+
+/** How far beyond the half-lives of a source the nearest of them still stands for the rate. */
+const REACH_PH = 0.5;
+
+/** The half-lives on either side of a pH, the nearest one where it lies beyond them all, none where it lies far off. */
+function around(timed: readonly HalfLife[], pH: number): readonly HalfLife[] {
+  const points = timed.toSorted((a, b) => a.pH - b.pH);
   const first = points[0];
   const last = points.at(-1);
-  if (first === undefined || last === undefined || pH < first.pH - 0.5 || pH > last.pH + 0.5) return null;
-  if (pH <= first.pH) return Math.exp(first.lnK);
-  for (let i = 1; i < points.length; i++) {
-    const a = points[i - 1];
-    const b = points[i];
-    if (a === undefined || b === undefined || pH > b.pH) continue;
-    const t = b.pH === a.pH ? 0 : (pH - a.pH) / (b.pH - a.pH);
-    return Math.exp(a.lnK + t * (b.lnK - a.lnK));
-  }
-  return Math.exp(last.lnK);
+  if (first === undefined || last === undefined) return [];
+  if (pH < first.pH - REACH_PH || pH > last.pH + REACH_PH) return [];
+  if (pH <= first.pH) return [first];
+  const next = points.findIndex((point) => pH <= point.pH);
+  return next < 1 ? [last] : points.slice(next - 1, next + 1);
+}
+
+/** What the rate at a pH and temperature was worked out from. */
+function workingsOf(
+  active: ActiveRecord,
+  timed: readonly HalfLife[],
+  pH: number,
+  temperature_C: number,
+): ClockRate | null {
+  const { rateLaw } = active;
+  const near = rateLaw === null ? around(timed, pH) : [];
+  const origin = rateLaw ?? near[0];
+  if (origin === undefined) return null;
+  return {
+    pH,
+    temperature_C,
+    activationEnergy_kJPerMol: active.activationEnergy_kJPerMol.value,
+    law:
+      rateLaw === null
+        ? null
+        : {
+            kA_LPerMolH: rateLaw.kA_LPerMolH,
+            kN_perH: rateLaw.kN_perH,
+            kB_LPerMolH: rateLaw.kB_LPerMolH,
+            pKaCap: rateLaw.pKaCap,
+            temperature_C: rateLaw.temperature_C,
+          },
+    between: near.flatMap(({ pH: at, temperature_C: of, halfLife_h }) =>
+      halfLife_h === null ? [] : [{ pH: at, temperature_C: of, halfLife_h }],
+    ),
+    source: origin.source,
+    locator: origin.locator,
+  };
 }
 
 /** ln(k(T)/k(T0)) by Arrhenius. */

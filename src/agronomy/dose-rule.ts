@@ -1,7 +1,7 @@
 import { ATOMIC_WEIGHTS, GRAIN_MG, HardstandError, MOLAR_MASSES, US_GALLON_L } from "../units/index.ts";
 import { builtInTrade } from "./trade-data.ts";
 import type { DoseRules, FormulaIon } from "./trade-data.ts";
-import type { Evidence } from "./types.ts";
+import type { Evidence, RuleTerm } from "./types.ts";
 
 /** g/L in one pound per 100 US gal: 1.198264… @source international pound and US gallon, exact */
 export const G_PER_L_IN_LB_PER_100_US_GAL = (7000 * GRAIN_MG) / 1000 / (100 * US_GALLON_L);
@@ -27,6 +27,10 @@ export interface RuleDose {
   readonly text: string;
   readonly evidence: Evidence;
   readonly source: string;
+  /** Page or item in that source. */
+  readonly locator: string | null;
+  /** What each known ion adds. */
+  readonly terms: readonly RuleTerm[];
 }
 
 const IONS: readonly FormulaIon[] = ["K", "Na", "Ca", "Mg", "Fe"];
@@ -44,7 +48,7 @@ export function ammoniumSulfateRuleDose(
 ): RuleDose {
   const formula = rules.cationFormula;
   const missing: FormulaIon[] = [];
-  let pounds = 0;
+  const terms: RuleTerm[] = [];
   for (const ion of IONS) {
     const reading = ions_mgPerL[ion];
     if (reading === null) {
@@ -54,8 +58,10 @@ export function ammoniumSulfateRuleDose(
     if (!(reading >= 0 && Number.isFinite(reading))) {
       throw new HardstandError("reading-invalid", "ammoniumSulfateRuleDose", { ion, reading });
     }
-    pounds += reading * formula.coefficients_lbPer100USgal_per_mgPerL[ion];
+    const coefficient_lbPer100USgal = formula.coefficients_lbPer100USgal_per_mgPerL[ion];
+    terms.push({ ion, reading_mgPerL: reading, coefficient_lbPer100USgal });
   }
+  const pounds = terms.reduce((sum, term) => sum + term.reading_mgPerL * term.coefficient_lbPer100USgal, 0);
   const gPerL = pounds * G_PER_L_IN_LB_PER_100_US_GAL;
   const floor = rules.ranges.find((r) => r.id === "formula-authors-floor");
   return {
@@ -78,6 +84,8 @@ export function ammoniumSulfateRuleDose(
         : formula.text,
     evidence: formula.evidence,
     source: formula.source,
+    locator: formula.locator,
+    terms,
   };
 }
 

@@ -203,5 +203,6 @@ function ruleDoseOf(draft: Draft, trade: TradeData): Programme["publishedRuleDos
     trade.doseRules,
   );
   const floor = dose.advised === null ? "" : ` ${dose.advised.text}`;
-  return { dose_gPerL: dose.gPerL, text: `${dose.text}${floor}`, source: dose.source };
+  const { source, locator, terms } = dose;
+  return { dose_gPerL: dose.gPerL, text: `${dose.text}${floor}`, source, locator, terms };
 }

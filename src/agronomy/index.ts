@@ -1,6 +1,7 @@
 export * from "./data-types.ts";
 export * from "./types.ts";
 export * from "./cautions.ts";
+export { byClock } from "./clock.ts";
 export * from "./cost.ts";
 export * from "./dose-rule.ts";
 export * from "./fact-list.ts";

@@ -185,6 +185,36 @@ export interface ClockShare {
   readonly evidence: Evidence;
   readonly why: string | null;
   readonly sources: readonly string[];
+  /** What the half-life was worked out from; null where there is none. */
+  readonly rate: ClockRate | null;
+}
+
+/** A half-life as published, with the temperature it was measured at. */
+export interface TimedHalfLife {
+  readonly pH: number;
+  readonly temperature_C: number;
+  readonly halfLife_h: number;
+}
+
+/** What a rate of hydrolysis was worked out from: the active's rate law, else one published half-life or two. */
+export interface ClockRate {
+  /** Of the tank. */
+  readonly pH: number;
+  readonly temperature_C: number;
+  readonly activationEnergy_kJPerMol: number;
+  /** k = kA·[H+]/(1 + [H+]/Ka) + kN + kB·[OH−] at its own temperature; null where half-lives are read between. */
+  readonly law: {
+    readonly kA_LPerMolH: number;
+    readonly kN_perH: number;
+    readonly kB_LPerMolH: number;
+    readonly pKaCap: number | null;
+    readonly temperature_C: number;
+  } | null;
+  /** Half-lives on either side of the tank's pH, or the nearest; empty with a law. */
+  readonly between: readonly TimedHalfLife[];
+  /** Key of the source of the law or of the first half-life, and the place in it; null: the work as a whole. */
+  readonly source: string;
+  readonly locator: string | null;
 }
 
 /** A published rule or practice that applies to this water and active. */
@@ -348,9 +378,21 @@ export interface Programme {
     readonly dose_gPerL: number;
     readonly text: string;
     readonly source: string;
+    /** Page or item in that source; null: the work as a whole. */
+    readonly locator: string | null;
+    /** The ions that are known, each with its reading and what the rule adds for it. */
+    readonly terms: readonly RuleTerm[];
   } | null;
   /** How to fill for this programme; the plan's own order, loads, jar and cautions are those of the chosen one. */
   readonly filling: Filling;
+}
+
+/** One ion of a published rule of dose. */
+export interface RuleTerm {
+  readonly ion: string;
+  readonly reading_mgPerL: number;
+  /** Added to the dose for each mg/L [lb per 100 US gal]. */
+  readonly coefficient_lbPer100USgal: number;
 }
 
 /** What the operator needs for one programme. */

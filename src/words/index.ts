@@ -7,4 +7,5 @@ export type { Language, LanguagePack } from "./language.ts";
 export * from "./load.ts";
 export * from "./message.ts";
 export type { PhraseBook, Said } from "./phrases.ts";
+export * from "./say.ts";
 export * from "./tags.ts";

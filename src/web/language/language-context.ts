@@ -1,6 +1,9 @@
 import { createContext, useContext } from "react";
-import { ENGLISH, fill } from "../../words/index.ts";
-import type { Holes, Language, LanguageTag, Message } from "../../words/index.ts";
+import { ENGLISH, sayIn } from "../../words/index.ts";
+import type { Language, LanguageTag, Say } from "../../words/index.ts";
+
+export { sayIn } from "../../words/index.ts";
+export type { Say } from "../../words/index.ts";
 
 /** The language of the page and the way to choose another. */
 export interface LanguageChoice {
@@ -16,19 +19,6 @@ export const LanguageContext = createContext<LanguageChoice>({
 /** The language the page is read in. */
 export function useLanguage(): Language {
   return useContext(LanguageContext).language;
-}
-
-/** Values for the holes of a text; nothing for a text without holes. */
-type Values<Text extends string> = [Holes<Text>] extends [never]
-  ? []
-  : [values: Readonly<Record<Holes<Text>, string | number>>];
-
-/** Says a text of the page, given in English, in its language. */
-export type Say = <Text extends string>(english: Text, ...values: Values<Text>) => string;
-
-/** How a language says the texts of the page. What it has no words for stays English. */
-export function sayIn(language: Language): Say {
-  return (english, ...[values]) => fill(language.page(english) as Message<string>, values ?? {});
 }
 
 /** Says the texts of the page in the language chosen. */

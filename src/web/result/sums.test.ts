@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { builtInTrade, planJob, readJob } from "../../agronomy/index.ts";
 import { builtInThermo } from "../../chem/index.ts";
+import { workedOut } from "../../../test/worked-out.ts";
 import { moneySums } from "./money-sums.ts";
 import { fillingSums, hardnessSum } from "./sums.ts";
 
@@ -14,20 +15,6 @@ const job = readJob(
 if (!job.ok) throw new Error("the sample is not read");
 const plan = planJob(job.value, { thermo: builtInThermo(), trade }, { draws: 0 });
 if (!plan.ok) throw new Error("the sample is not planned");
-
-/** What the numbers of a sum come to when a hand works them out; units left away. */
-function workedOut(numbers: string): number {
-  const terms = numbers.split(/([×÷])/).map((part) => {
-    const found = part.replace("CaCO3", "").match(/\d+(?:\.\d+)?/g) ?? [];
-    return found.map(Number).reduce((sum, term) => sum + term, 0);
-  });
-  const signs = numbers.match(/[×÷]/g) ?? [];
-  const [first = NaN] = terms;
-  return signs.reduce((result, sign, i) => {
-    const term = terms[2 * (i + 1)] ?? NaN;
-    return sign === "×" ? result * term : result / term;
-  }, first);
-}
 
 describe("money opened to its sums", () => {
   const two = readJob(

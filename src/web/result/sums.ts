@@ -1,4 +1,8 @@
 import type { Job, Plan, Programme } from "../../agronomy/index.ts";
+import { inMeasures } from "../../units/index.ts";
+import type { MeasuredUnit, Measures } from "../../units/index.ts";
+import { ENGLISH, sayIn } from "../../words/index.ts";
+import type { Language } from "../../words/index.ts";
 import { figure } from "./words.ts";
 
 /** A result with the way to it, so that a hand can check it. */
@@ -10,48 +14,56 @@ export interface Sum {
   readonly result: string;
   /** Key of the source of a constant in it; null where it is arithmetic on what the job says. */
   readonly source: string | null;
+  /** Page, table or item in that source, as the data give it. */
+  readonly place?: string | null;
 }
 
 /** Molar mass of CaCO3 [g/mol], as the water layer counts hardness with. */
-const CACO3_GPERMOL = 100.086;
+export const CACO3_GPERMOL = 100.086;
+
+/** Key of the source of the molar masses. */
+export const ATOMIC_WEIGHTS = "iupac-atomic-weights-2021";
 
 /** A number put into a formula: four figures, without zeros that say nothing. */
-export function put(value: number): string {
-  const text = figure(value, 4);
-  return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+export function put(value: number, language: Language = ENGLISH, digits = 4): string {
+  const text = figure(value, digits, language);
+  return /^[−-]?\d+[.,]\d+$/.test(text) ? text.replace(/[.,]?0+$/, "") : text;
 }
 
 /** Hardness from the calcium and magnesium put into the calculation. */
-export function hardnessSum({ water }: Plan): Sum {
+export function hardnessSum({ water }: Pick<Plan, "water">, language: Language = ENGLISH): Sum {
+  const say = sayIn(language);
   const calcium = 1000 * (water.ions_molPerL["Ca+2"] ?? 0);
   const magnesium = 1000 * (water.ions_molPerL["Mg+2"] ?? 0);
   return {
-    what: "Hardness",
-    formula: "(calcium + magnesium) × molar mass of CaCO3",
-    numbers: `(${put(calcium)} + ${put(magnesium)}) mmol/L × ${String(CACO3_GPERMOL)} g/mol`,
-    result: `${figure(water.hardness_mgPerL_asCaCO3)} mg/L as CaCO3`,
-    source: "iupac-atomic-weights-2021",
+    what: say("Hardness"),
+    formula: say("(calcium + magnesium) × molar mass of CaCO3"),
+    numbers: `(${put(calcium, language)} + ${put(magnesium, language)}) mmol/L × ${put(CACO3_GPERMOL, language, 6)} g/mol`,
+    result: say("{figure} mg/L as CaCO3", { figure: figure(water.hardness_mgPerL_asCaCO3, 3, language) }),
+    source: ATOMIC_WEIGHTS,
   };
 }
 
 /** Area of a full load, count of loads, amounts in a full load, dose and cost per hectare of one programme. */
-export function fillingSums(job: Job, programme: Programme): readonly Sum[] {
+export function fillingSums(job: Job, programme: Programme, language: Language = ENGLISH): readonly Sum[] {
+  const say = sayIn(language);
+  const told = (value: number): string => put(value, language);
   const { tank_L, area_ha } = job.spray;
-  const { waterVolume_LPerHa: volume, dose_gPerL, dose, filling, cost } = programme;
-  const { full, count } = filling.loads;
+  const { waterVolume_LPerHa: volume, filling } = programme;
+  const { full, count, measures } = filling.loads;
   const whole = filling.loads.last === null ? full.area_ha : tank_L / volume;
   const sums: Sum[] = [
     {
-      what: "Area of a full tank",
-      formula: "tank ÷ water volume",
-      numbers: `${put(tank_L)} L ÷ ${put(volume)} L/ha`,
-      result: `${figure(tank_L / volume)} ha`,
+      what: say("Area of a full tank"),
+      formula: say("tank ÷ water volume"),
+      numbers: `${told(tank_L)} L ÷ ${told(volume)} L/ha`,
+      result: inBoth(tank_L / volume, "ha", measures, language),
       source: null,
     },
     {
-      what: "Loads",
-      formula: "area ÷ area of a full load, rounded up",
-      numbers: `${put(area_ha)} ha ÷ ${put(whole)} ha`,
+      what: say("Loads"),
+      formula: say("area ÷ area of a full load, rounded up"),
+      numbers: `${told(area_ha)} ha ÷ ${told(whole)} ha`,
       result: String(count),
       source: null,
     },
@@ -62,77 +74,73 @@ export function fillingSums(job: Job, programme: Programme): readonly Sum[] {
     );
     if (amount === undefined) continue;
     sums.push({
-      what: `${amount.label}, full load`,
-      formula: "rate × area of the load",
-      numbers: `${put(item.rate.value)} ${item.rate.per}/ha × ${put(full.area_ha)} ha`,
-      result: `${figure(amount.amount)} ${amount.unit}`,
+      what: say("{name}, full load", { name: language.phrases.name(amount.label) }),
+      formula: say("rate × area of the load"),
+      numbers: `${told(item.rate.value)} ${item.rate.per}/ha × ${told(full.area_ha)} ha`,
+      result: inBoth(amount.amount, amount.unit, measures, language),
       source: null,
     });
   }
-  sums.push(...conditionerSums(programme));
-  if (dose !== null && dose_gPerL > 0) sums.push(...doseSums(job, programme, cost.perHa));
-  return sums;
+  return [...sums, ...conditionerSums(programme, language), ...doseSums(job, programme, language)];
+}
+
+/** A result in the metric unit it was worked out in, and in the measures of the job beside it. */
+function inBoth(amount: number, unit: MeasuredUnit, measures: Measures, language: Language): string {
+  const metric = `${figure(amount, 3, language)} ${unit}`;
+  if (measures === "metric") return metric;
+  const told = inMeasures(amount, unit, measures);
+  return `${metric} = ${figure(told.value, 3, language)} ${told.unit}`;
 }
 
 /** What of each conditioner goes into a full load. */
-function conditionerSums({ parts, filling }: Programme): readonly Sum[] {
-  const { full } = filling.loads;
+function conditionerSums({ parts, filling }: Programme, language: Language): readonly Sum[] {
+  const say = sayIn(language);
+  const { full, measures } = filling.loads;
   return parts.flatMap(({ conditioner, name, dose, dose_gPerL }): Sum[] => {
     const amount = full.amounts.find(({ product }) => product === conditioner);
     if (amount === undefined) return [];
-    const volume = `${put(full.volume_L)} L`;
+    const volume = `${put(full.volume_L, language)} L`;
     const bySolid = amount.unit === "kg";
     return [
       {
-        what: `${name}, full load`,
-        formula: bySolid ? "dose × volume of the load ÷ grams in a kilogram" : "dose × volume of the load",
+        what: say("{name}, full load", { name: language.phrases.name(name) }),
+        formula: bySolid
+          ? say("dose × volume of the load ÷ grams in a kilogram")
+          : say("dose × volume of the load"),
         numbers: bySolid
-          ? `${put(dose_gPerL)} g/L × ${volume} ÷ 1000 g/kg`
-          : `${put(dose.value / 100)} L/L × ${volume}`,
-        result: `${figure(amount.amount)} ${amount.unit}`,
+          ? `${put(dose_gPerL, language)} g/L × ${volume} ÷ 1000 g/kg`
+          : `${put(dose.value / 100, language)} L/L × ${volume}`,
+        result: inBoth(amount.amount, amount.unit, measures, language),
         source: null,
       },
     ];
   });
 }
 
-function doseSums(job: Job, programme: Programme, perHa: number | null): readonly Sum[] {
-  const { name, dose_gPerL, waterVolume_LPerHa: volume } = programme;
+function doseSums(job: Job, programme: Programme, language: Language): readonly Sum[] {
+  const { name, dose, dose_gPerL, waterVolume_LPerHa: volume, cost } = programme;
+  if (dose === null || dose_gPerL <= 0) return [];
+  const say = sayIn(language);
+  const told = (value: number): string => put(value, language);
   const perHa_kg = (dose_gPerL * volume) / 1000;
   const sums: Sum[] = [
     {
-      what: `${name} per hectare`,
-      formula: "dose × water volume ÷ grams in a kilogram",
-      numbers: `${put(dose_gPerL)} g/L × ${put(volume)} L/ha ÷ 1000 g/kg`,
-      result: `${figure(perHa_kg)} kg/ha`,
+      what: say("{name} per hectare", { name: language.phrases.name(name) }),
+      formula: say("dose × water volume ÷ grams in a kilogram"),
+      numbers: `${told(dose_gPerL)} g/L × ${told(volume)} L/ha ÷ 1000 g/kg`,
+      result: `${figure(perHa_kg, 3, language)} kg/ha`,
       source: null,
     },
   ];
   const price = job.conditioners?.find(({ chemistry }) => chemistry === programme.conditioner)?.price;
-  if (perHa !== null && price?.per === "kg") {
+  if (cost.perHa !== null && price?.per === "kg") {
     sums.push({
-      what: "Cost per hectare",
-      formula: "amount per hectare × price",
-      numbers: `${put(perHa_kg)} kg/ha × ${put(price.value)} per kg`,
-      result: `${perHa.toFixed(2)} per ha`,
+      what: say("Cost per hectare"),
+      formula: say("amount per hectare × price"),
+      numbers: `${told(perHa_kg)} kg/ha × ${told(price.value)} /kg`,
+      result: say("{cost} per ha", { cost: language.figures.fixed(cost.perHa, 2) }),
       source: null,
     });
   }
   return sums;
-}
-
-/** Share intact when the last is sprayed, from the half-life; null where there is none. */
-export function clockSum(
-  clock: Plan["actives"][number]["byClock"],
-  holdingTime_h: number | null,
-): Sum | null {
-  const { halfLife_h, intact } = clock;
-  if (halfLife_h === null || intact === null || holdingTime_h === null) return null;
-  return {
-    what: "Share intact",
-    formula: "½ to the power of (time in the tank ÷ half-life)",
-    numbers: `0.5 ^ (${put(holdingTime_h)} h ÷ ${put(halfLife_h)} h)`,
-    result: put(intact),
-    source: clock.sources[0] ?? null,
-  };
 }
