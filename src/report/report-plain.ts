@@ -1,5 +1,6 @@
 import type { ActiveVerdict, Evidence, Job, MixItem, Plan, Programme } from "../agronomy/index.ts";
 import { countOutOf } from "../units/index.ts";
+import type { Measures } from "../units/index.ts";
 import { fill, growerWords } from "../words/index.ts";
 import type { Language, Said } from "../words/index.ts";
 import type { CardFacts } from "./card.ts";
@@ -106,7 +107,7 @@ function asked({ plan: { water, actives }, job: { spray, mix, aim }, language }:
     ),
     ...mix.map((item) => {
       const active = actives.find((verdict) => verdict.active === item.active);
-      return repeated(productText(item, active?.name ?? item.active, language));
+      return repeated(productText(item, active?.name ?? item.active, spray.measures, language));
     }),
     repeated(
       fill(grower.aim, {
@@ -129,11 +130,12 @@ function asked({ plan: { water, actives }, job: { spray, mix, aim }, language }:
 function productText(
   { name, strength, rate }: MixItem,
   active: string,
+  measures: Measures,
   { figures, phrases }: Language,
 ): string {
   const called = name ?? phrases.name(active);
-  const { figure } = figures;
-  return `${capital(called)}, ${figure(strength.value)} g/${strength.per}, ${figure(rate.value)} ${rate.per}/ha.`;
+  const { figure, rateText } = figures;
+  return `${capital(called)}, ${figure(strength.value)} g/${strength.per}, ${rateText(rate.value, rate.per, measures)}.`;
 }
 
 function done(active: ActiveVerdict, { job: { spray }, language }: Telling): PlainLine[] {

@@ -147,11 +147,17 @@ export function waterVolumeText(programme: Programme, { figures }: Language = EN
   return figures.measured(waterVolume_LPerHa, "L/ha", filling.loads.measures);
 }
 
-/** Name of a programme; less water in the measures of the job, which the name the engine gives does not know. */
+/** Name of a programme; water and rates in the measures of the job, which the name the engine gives does not know. */
 export function wayName(programme: Programme, language: Language = ENGLISH): string {
-  return programme.kind === "less water"
-    ? fill(language.words.answers.lessWater, { volume: waterVolumeText(programme, language) })
-    : language.phrases.name(programme.name);
+  const { kind, name, filling } = programme;
+  if (kind === "less water")
+    return fill(language.words.answers.lessWater, { volume: waterVolumeText(programme, language) });
+  const told = language.phrases.name(name);
+  const { measures } = filling.loads;
+  if (kind !== "more active" || measures === "metric") return told;
+  return told.replace(/(\d+(?:[.,]\d+)?) (L|kg)\/ha/g, (_, rate: string, of: "L" | "kg") =>
+    language.figures.rateText(Number(rate.replace(",", ".")), of, measures),
+  );
 }
 
 /** The dose of a programme in the unit it is measured in, and per litre of spray; both doses where there are two. */

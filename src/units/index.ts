@@ -14,5 +14,5 @@ export { splitNumberAndUnit } from "./split-quantity.ts";
 export type { QuantityOptions } from "./split-quantity.ts";
 export { nearestName, shownValue } from "./text.ts";
 export * from "./count-out-of.ts";
-export { inMeasures, measuresOf } from "./measures.ts";
+export { inMeasures, measuresOf, rateInMeasures } from "./measures.ts";
 export type { Measured, MeasuredUnit, Measures } from "./measures.ts";

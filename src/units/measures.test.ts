@@ -1,5 +1,5 @@
 import { describe, expect, it, test } from "vitest";
-import { inMeasures, measuresOf } from "./measures.ts";
+import { inMeasures, measuresOf, rateInMeasures } from "./measures.ts";
 
 test.each([
   ["3000 L", "metric"],
@@ -44,6 +44,23 @@ describe("an amount in the measures of a country", () => {
     [2, "L", "metric", 2, "L"],
   ] as const)("%f %s in %s measures is %f %s", (amount, unit, measures, value, told) => {
     const found = inMeasures(amount, unit, measures);
+    expect(found.unit).toBe(told);
+    expect(found.value / value).toBeCloseTo(1, 3);
+  });
+});
+
+// Conversion factors of NIST Handbook 44 (2024), appendix C: an acre is 0.40469 ha, a US fluid ounce 29.5735 mL.
+describe("a rate of product in the measures of a country", () => {
+  it.each([
+    [1.75, "L", "US", 23.95, "US fl oz/ac"],
+    [3, "L", "US", 1.283, "US qt/ac"],
+    [12, "L", "US", 1.283, "US gal/ac"],
+    [1.75, "L", "imperial", 1.246, "imp pt/ac"],
+    [0.05, "kg", "US", 0.7137, "oz/ac"],
+    [2, "kg", "imperial", 1.784, "lb/ac"],
+    [1.75, "L", "metric", 1.75, "L/ha"],
+  ] as const)("%f %s per ha in %s measures is %f %s", (perHa, of, measures, value, told) => {
+    const found = rateInMeasures(perHa, of, measures);
     expect(found.unit).toBe(told);
     expect(found.value / value).toBeCloseTo(1, 3);
   });

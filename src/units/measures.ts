@@ -67,3 +67,10 @@ export function inMeasures(amount: number, unit: MeasuredUnit, measures: Measure
     }
   }
 }
+
+/** A rate of product in the measures of a country, per acre in the unit a person would measure it out by: "24 US fl oz/ac". */
+export function rateInMeasures(perHa: number, of: "L" | "kg", measures: Measures): Measured {
+  if (measures === "metric") return { value: perHa, unit: `${of}/ha` };
+  const { value, unit } = inMeasures(perHa * ACRE_HA, of, measures);
+  return { value, unit: `${unit}/ac` };
+}

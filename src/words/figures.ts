@@ -1,4 +1,4 @@
-import { formatNumber, inMeasures } from "../units/index.ts";
+import { formatNumber, inMeasures, rateInMeasures } from "../units/index.ts";
 import type { MeasuredUnit, Measures } from "../units/index.ts";
 import type { Words } from "./en/index.ts";
 import { fill } from "./message.ts";
@@ -18,6 +18,8 @@ export interface Figures {
   amountText(amount: number, unit: MeasuredUnit | "mL" | "g"): string;
   /** An amount in the measures a sprayer is filled by, with the metric one beside it: "150 US gal (568 L)". */
   measured(amount: number, unit: MeasuredUnit, measures: Measures): string;
+  /** A rate of product in the measures of the job, the metric one beside it: "24 US fl oz/ac (1.75 L/ha)". */
+  rateText(perHa: number, of: "L" | "kg", measures: Measures): string;
   /** A share as "93 in 100"; the ends are said in words, so that "100 in 100" never hides a loss. */
   inHundred(share: number): string;
   /** A share as a bare figure per hundred, for tables: "93", "99.6", "0.4". */
@@ -70,6 +72,12 @@ export function figuresIn(words: Words["figures"], locale: string, isoDays: bool
       const metric = amountText(amount, unit);
       if (measures === "metric") return metric;
       const told = inMeasures(amount, unit, measures);
+      return `${figure(told.value)} ${told.unit} (${metric})`;
+    },
+    rateText(perHa, of, measures) {
+      const metric = `${figure(perHa)} ${of}/ha`;
+      if (measures === "metric") return metric;
+      const told = rateInMeasures(perHa, of, measures);
       return `${figure(told.value)} ${told.unit} (${metric})`;
     },
     inHundred(share) {
