@@ -1,18 +1,25 @@
-import { ionWords } from "./ion-words.ts";
 import type { ComplaintAnswer } from "../agronomy/index.ts";
+import { ENGLISH, sayIn } from "../words/index.ts";
+import type { Language } from "../words/index.ts";
 import { activeComplaintLines, causeText, complaintHeadline, limitsText } from "./complaint-words.ts";
-import { figure, pHText } from "./figures.ts";
-import { html, nothing, trusted } from "./html.ts";
+import { html, nothing, said, trusted } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
 import { mark } from "./html-mark.ts";
+import { ionWords } from "./ion-words.ts";
 import { wordIssue } from "./wording.ts";
 
 /** The answer to a complaint as one self-contained HTML page. All text is escaped. */
-export function complaintHtml(answer: ComplaintAnswer, facts: { readonly date: string }): string {
-  const title = answer.title ?? `Complaint: ${answer.water.source}`;
+export function complaintHtml(
+  answer: ComplaintAnswer,
+  facts: { readonly date: string },
+  language: Language = ENGLISH,
+): string {
+  const say = sayIn(language);
+  const { phrases, figures } = language;
   const { water, tank } = answer;
+  const title = answer.title ?? say("Complaint: {water}", { water: water.source });
   const page = html`<!doctype html>
-    <html lang="en-GB">
+    <html lang="${language.tag}">
       <head>
         <meta charset="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
@@ -24,68 +31,88 @@ export function complaintHtml(answer: ComplaintAnswer, facts: { readonly date: s
       <body>
         <main>
           <h1>${title}</h1>
-          <p>${facts.date}. Water: ${water.source}.</p>
-          <p><strong>${complaintHeadline(answer)}</strong> ${mark("computed")}</p>
-          <p class="proof">${answer.noProof}</p>
+          <p>${say("{date}. Water: {water}.", { date: figures.dayText(facts.date), water: water.source })}</p>
+          <p><strong>${complaintHeadline(answer, language)}</strong> ${mark("computed", language)}</p>
+          <p class="proof">${said(phrases.say(answer.noProof))}</p>
           <p>
-            Hardness ${figure(water.hardness_mgPerL_asCaCO3)} mg/L as CaCO3, alkalinity
-            ${figure(water.alkalinity_mgPerL_asCaCO3)} mg/L as CaCO3, pH ${pHText(water.pH)}; tank pH
-            ${pHText(tank.pH)}.
+            ${say(
+              "Hardness {hardness} mg/L as CaCO3, alkalinity {alkalinity} mg/L as CaCO3, pH {pH}; tank pH {tankPH}.",
+              {
+                hardness: figures.figure(water.hardness_mgPerL_asCaCO3),
+                alkalinity: figures.figure(water.alkalinity_mgPerL_asCaCO3),
+                pH: figures.pHText(water.pH),
+                tankPH: figures.pHText(tank.pH),
+              },
+            )}
           </p>
-          <h2>What the water could have taken</h2>
-          ${answer.actives.map((one) => html`<p>${activeComplaintLines(one).join(" ")} ${mark("computed")}</p>`)}
-          <p>${limitsText(answer)} ${mark("common practice")}</p>
-          ${causesTable(answer)}
-          ${listOf(
-            "What is published about such a mix",
-            answer.rules.map(
-              ({ text, contradictedBy, evidence }) =>
-                html`${text} ${contradictedBy === null ? "" : `Contradicted: ${contradictedBy}`}
-                ${mark(evidence)}`,
-            ),
+          <h2>${say("What the water could have taken")}</h2>
+          ${answer.actives.map(
+            (one) =>
+              html`<p>${activeComplaintLines(one, language).join(" ")} ${mark("computed", language)}</p>`,
           )}
-          ${listOf(
-            "Remarks",
-            answer.remarks.map(({ text, evidence }) => html`${text} ${mark(evidence)}`),
-          )}
-          ${listOf(
-            "Taken for granted, and to look at",
-            [
-              ...water.assumptions.map(({ about, why }) => `${ionWords(about)}: ${why}`),
-              ...new Set([...water.issues, ...answer.issues].map((issue) => wordIssue(issue))),
-            ].map((line) => html`${line}`),
-          )}
-          ${listOf(
-            "Sources used",
-            answer.sources.map(({ citation }) => html`${citation}`),
-          )}
-          <p>Hardstand ${answer.versions.hardstand}, data ${answer.versions.data}.</p>
+          <p>${limitsText(answer, language)} ${mark("common practice", language)}</p>
+          ${causesTable(answer, language)} ${listsOf(answer, language)}
+          <p>
+            ${say("Hardstand {version}, data {data}.", {
+              version: answer.versions.hardstand,
+              data: answer.versions.data,
+            })}
+          </p>
         </main>
       </body>
     </html> `;
   return page.html;
 }
 
-function causesTable({ causes }: ComplaintAnswer): SafeHtml {
-  return html`<h2>The usual causes</h2>
+/** Rules, remarks, what was taken for granted, and the sources. */
+function listsOf({ water, rules, remarks, issues, sources }: ComplaintAnswer, language: Language): SafeHtml {
+  const say = sayIn(language);
+  const { phrases, words } = language;
+  const assumed = water.assumptions.map(
+    ({ about, why }) => html`${phrases.name(ionWords(about))}: ${said(phrases.say(why))}`,
+  );
+  const toLookAt = new Set([...water.issues, ...issues].map((issue) => wordIssue(issue, language)));
+  const lists: readonly (readonly [string, readonly SafeHtml[]])[] = [
+    [
+      say("What is published about such a mix"),
+      rules.map(
+        ({ text, contradictedBy, evidence }) =>
+          html`${said(phrases.say(text))}
+          ${contradictedBy === null ? nothing : html`${say("Contradicted:")} ${said(phrases.say(contradictedBy))}`}
+          ${mark(evidence, language)}`,
+      ),
+    ],
+    [
+      say("Remarks"),
+      remarks.map(({ text, evidence }) => html`${said(phrases.say(text))} ${mark(evidence, language)}`),
+    ],
+    [say("Taken for granted, and to look at"), [...assumed, ...[...toLookAt].map((line) => html`${line}`)]],
+    [words.plan.sourcesHeading, sources.map(({ citation }) => html`<span lang="en">${citation}</span>`)],
+  ];
+  return html`${lists.map(([heading, items]) => listOf(heading, items))}`;
+}
+
+function causesTable({ causes }: ComplaintAnswer, language: Language): SafeHtml {
+  const say = sayIn(language);
+  const { phrases } = language;
+  const heads = [say("Cause"), say("Where it stands"), say("What to ask")];
+  return html`<h2>${say("The usual causes")}</h2>
     <table>
       <caption>
-        In the order to exclude them
+        ${say("In the order to exclude them")}
       </caption>
       <thead>
         <tr>
-          <th scope="col">Cause</th>
-          <th scope="col">Where it stands</th>
-          <th scope="col">What to ask</th>
+          ${heads.map((head) => html`<th scope="col">${head}</th> `)}
         </tr>
       </thead>
       <tbody>
         ${causes.map(
           (cause) =>
             html`<tr>
-              <th scope="row">${cause.name}</th>
-              <td>${causeText(cause)}</td>
-              <td>${cause.check} ${mark(cause.evidence)}</td>
+              <th scope="row">${phrases.name(cause.name)}</th>
+              <td>${causeText(cause, language)}</td>
+              <td>${said(phrases.say(cause.check))} ${mark(cause.evidence, language)}</td>
             </tr>`,
         )}
       </tbody>

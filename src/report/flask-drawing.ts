@@ -1,5 +1,7 @@
 import type { FlaskShow, FlaskShown, FlaskState } from "../agronomy/index.ts";
 import { hexOfLinear, linearOfHex } from "../colour/index.ts";
+import { ENGLISH, sayIn } from "../words/index.ts";
+import type { Language, Say } from "../words/index.ts";
 import { html, nothing } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
 
@@ -63,8 +65,12 @@ function cloudShape(state: FlaskState): SafeHtml {
 }
 
 /** What is seen, in words: colour and cloudiness. */
-export function lookInWords({ colour, cloudy, cloudiness }: FlaskState): string {
-  return cloudy ? `${colour.words}, ${cloudiness}` : colour.words;
+export function lookInWords(
+  { colour, cloudy, cloudiness }: FlaskState,
+  { phrases }: Language = ENGLISH,
+): string {
+  const seen = phrases.name(colour.words);
+  return cloudy ? `${seen}, ${phrases.name(cloudiness)}` : seen;
 }
 
 /** Breaks a text into lines of at most `most` signs, at spaces. */
@@ -90,6 +96,8 @@ export interface DrawingOptions {
   readonly step?: number;
   /** Start of the ids inside; needed when one page holds several drawings. */
   readonly id?: string;
+  /** English when left out. */
+  readonly language?: Language;
 }
 
 /**
@@ -105,9 +113,13 @@ export function flasksDrawing(show: FlaskShow, options: DrawingOptions = {}): Sa
   const width = CELL_WIDTH * show.flasks.length;
   const height = FLASK_HEIGHT + 114;
   const cells = show.flasks.map((flask, i) => cell(flask, i, `${options.id ?? "liquid"}-${i}`, options));
-  const title = show.title ?? "Flasks side by side";
+  const { language = ENGLISH } = options;
+  const title = language.page(show.title ?? "Flasks side by side");
   const said = show.flasks
-    .map((flask) => `${flask.name}: ${lookInWords(stateAt(flask, options.step ?? Infinity))}`)
+    .map(
+      (flask) =>
+        `${language.page(flask.name)}: ${lookInWords(stateAt(flask, options.step ?? Infinity), language)}`,
+    )
     .join("; ");
   return html`<svg
     xmlns="http://www.w3.org/2000/svg"
@@ -125,11 +137,17 @@ export function flasksDrawing(show: FlaskShow, options: DrawingOptions = {}): Sa
   </svg>`;
 }
 
-function cell(flask: FlaskShown, i: number, id: string, { step = Infinity }: DrawingOptions): SafeHtml {
+function cell(
+  flask: FlaskShown,
+  i: number,
+  id: string,
+  { step = Infinity, language = ENGLISH }: DrawingOptions,
+): SafeHtml {
+  const say = sayIn(language);
   const state = stateAt(flask, step);
   const middle = CELL_WIDTH / 2;
-  const name = lines(flask.name, 24).slice(0, 2);
-  const look = lines(lookInWords(state), 26).slice(0, 3);
+  const name = lines(language.page(flask.name), 24).slice(0, 2);
+  const look = lines(lookInWords(state, language), 26).slice(0, 3);
   const text = (line: string, y: number, style: string): SafeHtml =>
     html`<text x="${middle}" y="${y}" text-anchor="middle" fill="#111827" ${{ html: style }}>${line}</text>`;
   const under = FLASK_HEIGHT + 22;
@@ -137,16 +155,16 @@ function cell(flask: FlaskShown, i: number, id: string, { step = Infinity }: Dra
     ${name.map((line, k) => text(line, 18 + 16 * k, 'font-size="14" font-weight="600"'))}
     <g transform="translate(${(CELL_WIDTH - 120) / 2} 38)">${flaskShape(state, id)}</g>
     ${look.map((line, k) => text(line, under + 16 * k, 'font-size="13"'))}
-    ${text(`lightness ${lightnessText(state)}`, under + 54, 'font-size="12"')}
-    ${text(`pH ${state.pH.toFixed(1)}`, under + 70, 'font-size="12"')}
-    ${state.colour.inGamut ? nothing : text("stronger than a screen can show", under + 84, 'font-size="11"')}
+    ${text(say("lightness {value}", { value: lightnessText(state, say) }), under + 54, 'font-size="12"')}
+    ${text(`pH ${language.figures.pHText(state.pH)}`, under + 70, 'font-size="12"')}
+    ${state.colour.inGamut ? nothing : text(say("stronger than a screen can show"), under + 84, 'font-size="11"')}
   </g>`;
 }
 
 /** Lightness of 100, with what nine in ten draws keep within. */
-function lightnessText({ colour, band }: FlaskState): string {
+function lightnessText({ colour, band }: FlaskState, say: Say): string {
   const central = Math.round(colour.L);
   if (band === null) return String(central);
   const [low, high] = [Math.round(band.darkest.L), Math.round(band.lightest.L)];
-  return low === high ? String(central) : `${central} (${low} to ${high})`;
+  return low === high ? String(central) : `${central} (${say("{low} to {high}", { low, high })})`;
 }

@@ -1,21 +1,24 @@
 import type { FarmBeside, FlaskScript, FlaskShown, FlaskState, SlipSeen, Stock } from "../agronomy/index.ts";
 import { SAME_BELOW } from "../agronomy/index.ts";
-import { amountText, figure, inHundred, pHText } from "./figures.ts";
+import { ENGLISH, sayIn } from "../words/index.ts";
+import type { Language } from "../words/index.ts";
 import { flasksDrawing, lookInWords } from "./flask-drawing.ts";
 import { FLASKS_STYLE } from "./flasks-style.ts";
-import { estimatesInWords, orderInWords } from "./flasks-text.ts";
-import { html, nothing, trusted } from "./html.ts";
+import { estimatesInWords, orderInWords } from "./flask-words.ts";
+import { html, nothing, said, trusted } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
 
 /** Slips that find room on the printed sheet; the page shows all. */
 const SLIPS_PRINTED = 9;
 
 /** The script of a demonstration as one self-contained page, to print on two sides of A4. All text is escaped. */
-export function flasksHtml(script: FlaskScript): string {
+export function flasksHtml(script: FlaskScript, language: Language = ENGLISH): string {
+  const say = sayIn(language);
+  const { phrases, figures } = language;
   const { show } = script;
-  const title = show.title ?? "Demonstration in flasks";
+  const title = language.page(show.title ?? "Demonstration in flasks");
   return html`<!doctype html>
-    <html lang="en-GB">
+    <html lang="${language.tag}">
       <head>
         <meta charset="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
@@ -27,81 +30,94 @@ export function flasksHtml(script: FlaskScript): string {
       <body>
         <main>
           <h1>${title}</h1>
-          ${show.about === null ? nothing : html`<p>${show.about}</p>`}
-          <div class="flasks">${flasksDrawing(show)}</div>
+          ${show.about === null ? nothing : html`<p>${said(phrases.say(show.about))}</p>`}
+          <div class="flasks">${flasksDrawing(show, { language })}</div>
           <p class="small">
-            From dark to light: ${orderInWords(show)} Colours against white through ${figure(show.path_cm)}
-            cm, at ${figure(show.temperature_C)} °C; in brackets what the published constants allow.
+            ${say("From dark to light: {order}", { order: orderInWords(show, language) })}
+            ${say(
+              "Colours against white through {path} cm, at {temperature} °C; in brackets what the published constants allow.",
+              { path: figures.figure(show.path_cm), temperature: figures.figure(show.temperature_C) },
+            )}
           </p>
-          ${cautionsSection(script)} ${benchSection(script)}
+          ${cautionsSection(script, language)} ${benchSection(script, language)}
           <div class="second">
-            <h2>Step by step</h2>
-            <div class="two">${show.flasks.map(flaskBlock)}</div>
-            ${show.remarks.map(({ text }) => html`<p>${text}</p>`)} ${slipsSection(script.slips)}
-            ${script.farm === null ? nothing : farmSection(script.farm)}
-            <h2>Afterwards</h2>
+            <h2>${say("Step by step")}</h2>
+            <div class="two">${show.flasks.map((flask) => flaskBlock(flask, language))}</div>
+            ${show.remarks.map(({ text }) => html`<p>${said(phrases.say(text))}</p>`)}
+            ${slipsSection(script.slips, language)}
+            ${script.farm === null ? nothing : farmSection(script.farm, language)}
+            <h2>${say("Afterwards")}</h2>
             <p>
-              All flasks into one labelled can. Wash flasks and hands; nothing goes into a ditch, onto soil or
-              into a sprayer. ${estimatesInWords(show)}
+              ${say(
+                "All flasks into one labelled can. Wash flasks and hands; nothing goes into a ditch, onto soil or into a sprayer.",
+              )}
+              ${estimatesInWords(show, language)}
             </p>
           </div>
-          ${opticsSection(script)}
+          ${opticsSection(script, language)}
         </main>
       </body>
     </html> `.html;
 }
 
-function cautionsSection({ cautions }: FlaskScript): SafeHtml {
-  return html`<h2>Beware</h2>
+function cautionsSection({ cautions }: FlaskScript, language: Language): SafeHtml {
+  return html`<h2>${sayIn(language)("Beware")}</h2>
     <ul class="two">
-      ${cautions.map(({ text }) => html`<li>${text}</li>`)}
+      ${cautions.map(({ text }) => html`<li>${said(language.phrases.say(text))}</li>`)}
     </ul>`;
 }
 
-function benchSection({ bench }: FlaskScript): SafeHtml {
-  return html`<h2>To have</h2>
+function benchSection({ bench }: FlaskScript, language: Language): SafeHtml {
+  const say = sayIn(language);
+  const { phrases } = language;
+  return html`<h2>${say("To have")}</h2>
     <ul class="two">
       ${bench.shopping.map(
         ({ name, amount, note }) =>
           html`<li>
-            ${name}${amount === null ? "" : `, ${bought(amount)}`}${note === null ? "" : ` (${note})`}
+            ${phrases.name(name)}${amount === null ? "" : `, ${bought(amount, language)}`}${note === null ? "" : ` (${phrases.name(note)})`}
           </li>`,
       )}
     </ul>
-    <h2>Stocks to make at home</h2>
+    <h2>${say("Stocks to make at home")}</h2>
     <table>
       <thead>
         <tr>
-          <th scope="col">Stock</th>
-          <th scope="col">Measure out</th>
-          <th scope="col">Make up with</th>
-          <th scope="col" class="n">to</th>
-          <th scope="col" class="n">poured in all</th>
+          <th scope="col">${say("Stock")}</th>
+          <th scope="col">${say("Measure out")}</th>
+          <th scope="col">${say("Make up with")}</th>
+          <th scope="col" class="n">${say("To")}</th>
+          <th scope="col" class="n">${say("Poured in all")}</th>
         </tr>
       </thead>
       <tbody>
-        ${bench.stocks.map(stockRow)}
+        ${bench.stocks.map((stock) => stockRow(stock, language))}
       </tbody>
     </table>
-    ${bench.remarks.map(({ text }) => html`<p class="small">${text}</p>`)}`;
+    ${bench.remarks.map(({ text }) => html`<p class="small">${said(phrases.say(text))}</p>`)}`;
 }
 
-function bought({ value, unit }: { readonly value: number; readonly unit: "g" | "mL" | "" }): string {
-  return unit === "" ? String(value) : amountText(value, unit);
+function bought(
+  { value, unit }: { readonly value: number; readonly unit: "g" | "mL" | "" },
+  { figures }: Language,
+): string {
+  return unit === "" ? String(value) : figures.amountText(value, unit);
 }
 
-function stockRow(stock: Stock): SafeHtml {
+function stockRow(stock: Stock, language: Language): SafeHtml {
+  const say = sayIn(language);
+  const { phrases, figures } = language;
   const { measure, isAcid } = stock;
   const out =
     measure === null
-      ? "dilute the product you have"
-      : `${amountText(measure.value, measure.unit)}${isAcid ? ", poured into the water" : ""}`;
+      ? say("dilute the product you have")
+      : `${figures.amountText(measure.value, measure.unit)}${isAcid ? `, ${say("poured into the water")}` : ""}`;
   return html`<tr>
-    <th scope="row">${stock.substance}, ${stock.strength}</th>
+    <th scope="row">${phrases.name(stock.substance)}, ${phrases.name(stock.strength)}</th>
     <td>${out}</td>
-    <td>${stock.medium}</td>
+    <td>${phrases.name(stock.medium)}</td>
     <td class="n">${stock.make_mL} mL</td>
-    <td class="n">${amountText(stock.needed_mL, "mL")}</td>
+    <td class="n">${figures.amountText(stock.needed_mL, "mL")}</td>
   </tr>`;
 }
 
@@ -109,56 +125,62 @@ function swatch(hex: string): SafeHtml {
   return html`<span class="swatch" style="background:${hex}"></span>`;
 }
 
-function flaskBlock(flask: FlaskShown): SafeHtml {
+function flaskBlock(flask: FlaskShown, language: Language): SafeHtml {
+  const { phrases, page } = language;
   return html`<section class="flask">
-    <h3>${flask.name}${flask.shows === null ? "" : `: ${flask.shows}`}</h3>
+    <h3>${page(flask.name)}${flask.shows === null ? "" : `: ${page(flask.shows)}`}</h3>
     <ol>
-      <li>${flask.start.added}</li>
-      ${flask.steps.map((state, i) => stepItem(state, flask.steps[i + 1]))}
+      <li>${said(phrases.say(flask.start.added))}</li>
+      ${flask.steps.map((state, i) => stepItem(state, flask.steps[i + 1], language))}
     </ol>
-    ${heldLine(flask.steps.at(-1))}
+    ${heldLine(flask.steps.at(-1), language)}
   </section>`;
 }
 
-function stepItem(state: FlaskState, next: FlaskState | undefined): SafeHtml {
+function stepItem(state: FlaskState, next: FlaskState | undefined, language: Language): SafeHtml {
+  const { phrases } = language;
   // A remark that stands at the next step as well is said there.
   const remarks = state.remarks.filter(({ text }) => next?.remarks.every((one) => one.text !== text) ?? true);
   return html`<li>
-    ${state.added}: ${swatch(state.colour.hex)} ${lookInWords(state)}
-    ${state.say === null ? nothing : html`<span class="say">“${state.say}”</span>`}
-    ${remarks.map(({ text }) => html`<br /><span class="small">${text}</span>`)}
+    ${said(phrases.say(state.added))}: ${swatch(state.colour.hex)} ${lookInWords(state, language)}
+    ${state.say === null ? nothing : html`<span class="say">“${said(phrases.say(state.say))}”</span>`}
+    ${remarks.map(({ text }) => html`<br /><span class="small">${said(phrases.say(text))}</span>`)}
   </li>`;
 }
 
-function heldLine(state: FlaskState | undefined): SafeHtml {
+function heldLine(state: FlaskState | undefined, language: Language): SafeHtml {
+  const { phrases, figures } = language;
   const metals = Object.entries(state?.heldBy ?? {}).map(([metal, shares]) => {
     const parts = Object.entries(shares)
       .slice(0, 3)
       .filter(([, share]) => share >= 0.01)
-      .map(([name, share]) => `${inHundred(share)} ${name}`);
-    return `${metal}: ${parts.join(", ")}`;
+      .map(([name, share]) => `${figures.inHundred(share)} ${phrases.name(name)}`);
+    return `${phrases.name(metal)}: ${parts.join(", ")}`;
   });
-  return metals.length === 0 ? nothing : html`<p class="small">Who has the metal: ${metals.join("; ")}.</p>`;
+  const metal = sayIn(language)("Who has the metal: {metals}.", { metals: metals.join("; ") });
+  return metals.length === 0 ? nothing : html`<p class="small">${metal}</p>`;
 }
 
-function slipsSection(slips: readonly SlipSeen[]): SafeHtml {
+function slipsSection(slips: readonly SlipSeen[], language: Language): SafeHtml {
+  const say = sayIn(language);
+  const { phrases } = language;
   if (slips.length === 0) return nothing;
-  return html`<h2>If a flask is not as drawn</h2>
+  return html`<h2>${say("If a flask is not as drawn")}</h2>
     <table>
       <thead>
         <tr>
-          <th scope="col">What may have happened</th>
-          <th scope="col">What it looks like, by the model</th>
-          <th scope="col">Mend</th>
+          <th scope="col">${say("What may have happened")}</th>
+          <th scope="col">${say("What it looks like, by the model")}</th>
+          <th scope="col">${say("Mend")}</th>
         </tr>
       </thead>
       <tbody>
         ${plainestFirst(slips).map(
           ({ what, mend, flasks }, i) =>
             html`<tr class="${i < SLIPS_PRINTED ? "" : "screen"}">
-              <th scope="row">${what}</th>
-              <td>${changed(flasks)}</td>
-              <td>${mend}</td>
+              <th scope="row">${said(phrases.say(what))}</th>
+              <td>${changed(flasks, language)}</td>
+              <td>${said(phrases.say(mend))}</td>
             </tr>`,
         )}
       </tbody>
@@ -172,14 +194,14 @@ function plainestFirst(slips: readonly SlipSeen[]): readonly SlipSeen[] {
 }
 
 /** The flasks that give a slip away, the plainest first. */
-function changed(flasks: SlipSeen["flasks"]): readonly SafeHtml[] {
+function changed(flasks: SlipSeen["flasks"], { phrases, page }: Language): readonly SafeHtml[] {
   return flasks
     .filter((one) => one.deltaE00 >= SAME_BELOW || one.cloudiness !== "clear")
     .toSorted((one, other) => other.deltaE00 - one.deltaE00)
     .slice(0, 2)
     .map(({ flask, colour, cloudiness }) => {
-      const cloudy = cloudiness === "clear" ? "" : `, ${cloudiness}`;
-      return html`${swatch(colour.hex)} ${shortName(flask)}: ${colour.words}${cloudy}. `;
+      const cloudy = cloudiness === "clear" ? "" : `, ${phrases.name(cloudiness)}`;
+      return html`${swatch(colour.hex)} ${shortName(page(flask))}: ${phrases.name(colour.words)}${cloudy}. `;
     });
 }
 
@@ -188,24 +210,29 @@ function shortName(name: string): string {
   return /^(\w{1,3})\. /.exec(name)?.[1] ?? name;
 }
 
-const shareText = (share: number | null): string => (share === null ? "not known" : inHundred(share));
+const shareText = (share: number | null, { words, figures }: Language): string =>
+  share === null ? words.answers.notKnown : figures.inHundred(share);
 
-function farmSection(farm: FarmBeside): SafeHtml {
+function farmSection(farm: FarmBeside, language: Language): SafeHtml {
+  const say = sayIn(language);
+  const { phrases, figures } = language;
+  const heads = [say("Free in the tank"), say("Free on the leaf"), say("Leaf, its two ends")];
   const programmes = farm.programmes.filter(({ shown }) => shown);
-  return html`<h2>From flask to farm: ${farm.water}</h2>
+  return html`<h2>${say("From flask to farm: {water}", { water: farm.water })}</h2>
     <p>
-      Hardness ${figure(farm.hardness_mgPerL_asCaCO3)} mg/L as CaCO3, pH ${pHText(farm.waterPh)}. Free share
-      of the active, computed:
+      ${say("Hardness {hardness} mg/L as CaCO₃, pH {pH}.", {
+        hardness: figures.figure(farm.hardness_mgPerL_asCaCO3),
+        pH: figures.pHText(farm.waterPh),
+      })}
+      ${say("Free share of each active, in 100, at the rates of the job. Computed.")}
     </p>
     <table>
       <thead>
         <tr>
-          <th scope="col">With</th>
-          <th scope="col" class="n">Tank pH</th>
-          <th scope="col">Active</th>
-          <th scope="col" class="n">Free in the tank</th>
-          <th scope="col" class="n">Free on the leaf</th>
-          <th scope="col" class="n">Ends of the leaf answer</th>
+          <th scope="col">${say("With")}</th>
+          <th scope="col" class="n">${say("Tank pH")}</th>
+          <th scope="col">${say("Active")}</th>
+          ${heads.map((head) => html`<th scope="col" class="n">${head}</th> `)}
         </tr>
       </thead>
       <tbody>
@@ -213,35 +240,40 @@ function farmSection(farm: FarmBeside): SafeHtml {
           programme.shares.map(
             (share) =>
               html`<tr>
-                <th scope="row">${programme.name}${doseOf(programme.dose_gPerL)}</th>
-                <td class="n">${pHText(programme.tankPh)}</td>
-                <td>${share.active}</td>
-                <td class="n">${shareText(share.inTank)}</td>
-                <td class="n">${shareText(share.onLeaf)}</td>
+                <th scope="row">${phrases.name(programme.name)}${doseOf(programme.dose_gPerL, language)}</th>
+                <td class="n">${figures.pHText(programme.tankPh)}</td>
+                <td>${phrases.name(share.active)}</td>
+                <td class="n">${shareText(share.inTank, language)}</td>
+                <td class="n">${shareText(share.onLeaf, language)}</td>
                 <td class="n">
-                  ${shareText(share.onLeafWithSolid)} to ${shareText(share.onLeafWithoutSolid)}
+                  ${say("{low} to {high}", {
+                    low: shareText(share.onLeafWithSolid, language),
+                    high: shareText(share.onLeafWithoutSolid, language),
+                  })}
                 </td>
               </tr>`,
           ),
         )}
       </tbody>
     </table>
-    ${farm.notShown.map((text) => html`<p>${text}</p>`)}`;
+    ${farm.notShown.map((text) => html`<p>${said(phrases.say(text))}</p>`)}`;
 }
 
-const doseOf = (dose_gPerL: number): string => (dose_gPerL > 0 ? `, ${figure(dose_gPerL)} g/L` : "");
+const doseOf = (dose_gPerL: number, { figures }: Language): string =>
+  dose_gPerL > 0 ? `, ${figures.figure(dose_gPerL)} g/L` : "";
 
-function opticsSection({ show }: FlaskScript): SafeHtml {
+function opticsSection({ show }: FlaskScript, language: Language): SafeHtml {
+  const say = sayIn(language);
   const source = (key: string): string => show.sources.find((one) => one.key === key)?.citation ?? key;
   return html`<section class="screen">
-    <h2>Where the optical figures come from</h2>
+    <h2>${say("Where the optical figures come from.")}</h2>
     <table>
       <thead>
         <tr>
-          <th scope="col">Species</th>
-          <th scope="col">Figure</th>
-          <th scope="col" class="n">Value</th>
-          <th scope="col">Source</th>
+          <th scope="col">${say("Species")}</th>
+          <th scope="col">${say("Figure")}</th>
+          <th scope="col" class="n">${say("Value")}</th>
+          <th scope="col">${say("Source")}</th>
         </tr>
       </thead>
       <tbody>
@@ -249,10 +281,10 @@ function opticsSection({ show }: FlaskScript): SafeHtml {
           (one) =>
             html`<tr>
               <th scope="row">${one.species}</th>
-              <td>${one.what}</td>
+              <td>${language.page(one.what)}</td>
               <td class="n">${one.value} ${one.unit}</td>
               <td>
-                ${one.estimate ? "Estimate. " : ""}${source(one.source)}${
+                ${one.estimate ? `${say("Estimate.")} ` : ""}${source(one.source)}${
                   one.locator === null ? "" : `; ${one.locator}`
                 }
               </td>
@@ -260,9 +292,9 @@ function opticsSection({ show }: FlaskScript): SafeHtml {
         )}
       </tbody>
     </table>
-    <h2>Sources</h2>
+    <h2>${say("Sources")}</h2>
     <ul>
-      ${show.sources.map(({ citation }) => html`<li>${citation}</li>`)}
+      ${show.sources.map(({ citation }) => html`<li><span lang="en">${citation}</span></li>`)}
     </ul>
   </section>`;
 }

@@ -1,5 +1,6 @@
 import type { FlaskShow, FlaskShown, FlaskState, ShowCheck } from "../agronomy/index.ts";
 import { lookInWords } from "./flask-drawing.ts";
+import { estimatesInWords, orderInWords, sharesInWords } from "./flask-words.ts";
 
 /** A demonstration in words: every flask step by step, and how the flasks compare. */
 export function flasksText(show: FlaskShow): string {
@@ -41,31 +42,6 @@ function flaskLines(flask: FlaskShown): readonly string[] {
 
 function figures({ colour, pH, volume_mL }: FlaskState): string {
   return `(${colour.hex}, lightness ${colour.L.toFixed(0)}; pH ${pH.toFixed(1)}; ${volume_mL.toFixed(1)} mL)`;
-}
-
-/** Shares of a metal in words: "69 % 5-sulfosalicylic acid, 25 % free". */
-export function sharesInWords(shares: Readonly<Record<string, number>>): string {
-  const parts = Object.entries(shares)
-    .filter(([, share]) => share >= 0.005)
-    .map(([name, share]) => `${Math.round(100 * share)} % ${name}`);
-  return parts.join(", ");
-}
-
-/** The order of darkness and how sure it is, in words. */
-export function orderInWords({ order }: FlaskShow): string {
-  const groups = order.groups.map((group) => group.join(" = ")).join(" > ");
-  const sure =
-    order.sure >= 0.995
-      ? "the same for every draw of the constants"
-      : `the same in ${Math.floor(100 * order.sure)} of 100 draws of the constants`;
-  return `${groups}; ${sure}.`;
-}
-
-/** Says how many optical figures are estimates. */
-export function estimatesInWords({ optics }: FlaskShow): string {
-  const estimates = optics.filter((one) => one.estimate).length;
-  const memory = optics.filter((one) => one.fromMemory && !one.estimate).length;
-  return `Of ${optics.length} optical figures, ${estimates} are estimates made for drawing and ${memory} are from memory.`;
 }
 
 /** How a search for amounts ended. */

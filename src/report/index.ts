@@ -8,7 +8,7 @@ export * from "./figures.ts";
 export type { Paper } from "./html-page.ts";
 export * from "./plan-page.ts";
 export * from "./plan-text.ts";
-export { jarStart } from "./sentences.ts";
+export { jarStart, wayName } from "./sentences.ts";
 export { PLAIN_DOTS, plainReport } from "./report-plain.ts";
 export type { PlainLine, PlainPart, PlainReport } from "./report-plain.ts";
 export { commonRemarks, ownRemarks } from "./said-once.ts";
@@ -17,14 +17,8 @@ export { uncertaintySentences } from "./uncertainty-words.ts";
 export * from "./water-text.ts";
 export * from "./wording.ts";
 export { flasksHtml } from "./flasks-html.ts";
-export {
-  checkText,
-  designText,
-  estimatesInWords,
-  flasksText,
-  orderInWords,
-  sharesInWords,
-} from "./flasks-text.ts";
+export { estimatesInWords, orderInWords, sharesInWords } from "./flask-words.ts";
+export { checkText, designText, flasksText } from "./flasks-text.ts";
 export type { DesignOutcome } from "./flasks-text.ts";
 export { flasksDrawing, flasksSvg, lookInWords, stateAt } from "./flask-drawing.ts";
 export type { DrawingOptions } from "./flask-drawing.ts";

@@ -88,7 +88,7 @@ function activeTable(active: ActiveVerdict, language: Language): SafeHtml {
       <h3>
         ${fill(plan.activeHeading, { active: name, concentration: concentrationText(active, language) })}
       </h3>
-      ${shareBars(active)}
+      ${shareBars(active, language)}
       <table>
         <caption>
           ${fill(plan.threeAnswers, { active: name })}

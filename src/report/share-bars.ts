@@ -1,15 +1,8 @@
 import type { ActiveVerdict } from "../agronomy/index.ts";
-import { inHundred, perHundred } from "./figures.ts";
+import { fill, sayIn } from "../words/index.ts";
+import type { Language } from "../words/index.ts";
 import { html, nothing } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
-
-const words = {
-  tank: "in the tank",
-  leaf: "on the leaf",
-  free: "free",
-  said: (where: string, free: string, held: string) =>
-    `${where}: ${free} free${held === "" ? "" : `; held: ${held}`}.`,
-} as const;
 
 const WIDTH = 720;
 const LEFT = 90;
@@ -27,17 +20,25 @@ const TEXTURES: readonly (readonly [string, string])[] = [
 ];
 
 /** Free and held shares of one active as bars, in black and white; null answers are left to the words. */
-export function shareBars(active: ActiveVerdict): SafeHtml {
+export function shareBars(active: ActiveVerdict, language: Language): SafeHtml {
+  const { answers, plan } = language.words;
+  const say = sayIn(language);
   const rows = (
     [
-      [words.tank, active.inTank],
-      [words.leaf, active.onLeaf],
+      [plan.inTheTank, active.inTank],
+      [plan.onTheLeaf, active.onLeaf],
     ] as const
   ).flatMap(([where, { free, heldBy }]) => (free === null ? [] : [{ where, free, heldBy }]));
   if (rows.length === 0) return nothing;
   const id = `bars-${active.active}`;
   const title = rows
-    .map(({ where, free, heldBy }) => words.said(where, inHundred(free), heldWords(heldBy)))
+    .map(({ where, free, heldBy }) => {
+      const share = fill(answers.free, { share: language.figures.inHundred(free) });
+      const held = heldWords(heldBy, language);
+      return held === ""
+        ? say("{where}: {share}.", { where, share })
+        : say("{where}: {share}; held: {held}.", { where, share, held });
+    })
     .join(" ");
   return html`<svg
     role="img"
@@ -54,7 +55,7 @@ export function shareBars(active: ActiveVerdict): SafeHtml {
           </pattern>`,
       )}
     </defs>
-    ${rows.map((row, i) => rowHtml(row, ROW * i, id))}
+    ${rows.map((row, i) => rowHtml(row, ROW * i, id, language))}
   </svg>`;
 }
 
@@ -62,6 +63,7 @@ function rowHtml(
   row: { readonly where: string; readonly free: number; readonly heldBy: Readonly<Record<string, number>> },
   y: number,
   id: string,
+  language: Language,
 ): SafeHtml {
   const width = WIDTH - LEFT - RIGHT;
   let from = row.free;
@@ -78,13 +80,12 @@ function rowHtml(
       stroke="#000"
     />`;
   });
-  const held = heldWords(row.heldBy);
+  const held = heldWords(row.heldBy, language);
+  const free = fill(language.words.answers.free, { share: language.figures.inHundred(row.free) });
   return html`<text x="0" y="${y + 18}">${row.where}</text>
     <rect x="${LEFT}" y="${y + 4}" width="${width}" height="${ROW - 8}" fill="#fff" stroke="#000" />
     ${parts}
-    <text x="${LEFT + 6}" y="${y + 18}"
-      >${row.free < 0.15 ? "" : `${inHundred(row.free)} ${words.free}`}</text
-    >
+    <text x="${LEFT + 6}" y="${y + 18}">${row.free < 0.15 ? "" : free}</text>
     <text x="${LEFT + width + 8}" y="${y + 18}">${held}</text>`;
 }
 
@@ -94,8 +95,8 @@ function heldParts(heldBy: Readonly<Record<string, number>>): readonly (readonly
     .sort(([, a], [, b]) => b - a);
 }
 
-function heldWords(heldBy: Readonly<Record<string, number>>): string {
+function heldWords(heldBy: Readonly<Record<string, number>>, { phrases, figures }: Language): string {
   return heldParts(heldBy)
-    .map(([holder, share]) => `${holder} ${perHundred(share)}`)
+    .map(([holder, share]) => `${phrases.name(holder)} ${figures.perHundred(share)}`)
     .join(", ");
 }

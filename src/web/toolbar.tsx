@@ -49,7 +49,7 @@ export function Toolbar(props: ToolbarProps): ReactElement {
       );
       return;
     }
-    const read = await readDocument(text);
+    const read = await readDocument(text, say);
     setProblem(read.ok ? null : read.problem);
     if (!read.ok) return;
     onBegin(draftOf(read.document, "file"), true);

@@ -2,14 +2,10 @@ import type { ReactElement } from "react";
 import { SelectField } from "../form/fields.tsx";
 import { useForm } from "../form/form-context.ts";
 import { Section } from "../form/section.tsx";
+import { useLanguage } from "../language/language-context.ts";
+import { Text } from "../language/text.tsx";
 import type { ComplaintDraft } from "./complaint-draft.ts";
 import type { ComplaintAction } from "./use-complaint.ts";
-
-const words = {
-  title: "Other causes, checked",
-  lead: "Exclude these first, in this order.",
-  open: "open",
-};
 
 const STANDINGS = [
   { id: "excluded", name: "excluded" },
@@ -24,15 +20,16 @@ interface CausesProps {
 /** Where each of the usual causes stands: open, excluded or found. */
 export function CausesGroup({ causes, dispatch }: CausesProps): ReactElement {
   const { catalogue } = useForm();
+  const { phrases } = useLanguage();
   return (
-    <Section id="section-causes" title={words.title} lead={words.lead}>
+    <Section id="section-causes" title="Other causes, checked" lead="Exclude these first, in this order.">
       {(catalogue?.complaint.causes ?? []).map(({ id, name, check }) => (
         <div key={id} className="cause">
           <SelectField
-            label={capitalised(name)}
+            label={capitalised(phrases.name(name))}
             path={`checked.${id}`}
             choices={STANDINGS}
-            none={words.open}
+            none="open"
             value={causes[id] ?? ""}
             onChange={(value) => {
               dispatch({
@@ -41,7 +38,9 @@ export function CausesGroup({ causes, dispatch }: CausesProps): ReactElement {
               });
             }}
           />
-          <p className="about">{check}</p>
+          <p className="about">
+            <Text of={check} />
+          </p>
         </div>
       ))}
     </Section>

@@ -8,6 +8,7 @@ import { SprayGroup } from "../form/spray-group.tsx";
 import { Waiting } from "../form/waiting.tsx";
 import { WaterGroup } from "../form/water-group.tsx";
 import type { Draft } from "../job/draft.ts";
+import { useSay } from "../language/language-context.ts";
 import { CausesGroup } from "./causes-group.tsx";
 import { ComplaintAnswerView } from "./complaint-answer.tsx";
 import { recordOf } from "./complaint-draft.ts";
@@ -16,14 +17,9 @@ import { SeenGroup } from "./seen-group.tsx";
 import { useComplaint } from "./use-complaint.ts";
 import { UsedGroup } from "./used-group.tsx";
 
-const words = {
-  know: "What is on record",
-  follows: "What the water could have taken",
-  skip: "Skip to what follows",
-};
-
 /** The screen of a complaint: an application that failed, and what its water could have taken of the dose. */
 export function ComplaintScreen({ openJob }: { openJob: Draft }): ReactElement {
+  const say = useSay();
   const { state, dispatch, dispatchJob } = useComplaint(openJob);
   const { draft } = state;
   const document = useMemo(() => recordOf(draft), [draft]);
@@ -43,7 +39,7 @@ export function ComplaintScreen({ openJob }: { openJob: Draft }): ReactElement {
   return (
     <div className="page">
       <a className="skip" href="#complaint-follows">
-        {words.skip}
+        {say("Skip to what follows")}
       </a>
       <ComplaintToolbar
         state={state}
@@ -55,7 +51,7 @@ export function ComplaintScreen({ openJob }: { openJob: Draft }): ReactElement {
       <FormContext value={form}>
         <main className="columns">
           <div className="know">
-            <h2>{words.know}</h2>
+            <h2>{say("What is on record")}</h2>
             <DraftContext value={draft.job}>
               <WaterGroup others={false} />
               <SprayGroup />
@@ -69,7 +65,7 @@ export function ComplaintScreen({ openJob }: { openJob: Draft }): ReactElement {
             <CausesGroup causes={draft.causes} dispatch={dispatch} />
           </div>
           <div className="follows" id="complaint-follows" tabIndex={-1} data-complaint={stateWord}>
-            <h2>{words.follows}</h2>
+            <h2>{say("What the water could have taken")}</h2>
             <Waiting answer={engine} hasAnswer={engine.answer !== null} draft={draft.job} />
             {engine.answer !== null && <ComplaintAnswerView answered={engine.answer} />}
           </div>

@@ -3,28 +3,11 @@ import type { ReactElement } from "react";
 import type { Answered } from "../engine/messages.ts";
 import type { Draft } from "../job/draft.ts";
 import type { JobDocument } from "../job/to-document.ts";
+import { useSay } from "../language/language-context.ts";
 import { readDocument } from "../read-document.ts";
 import { saveText } from "../save-text.ts";
 import { complaintAbout, complaintOf } from "./complaint-draft.ts";
 import type { ComplaintAction, ComplaintState } from "./use-complaint.ts";
-
-const words = {
-  title: "Complaint",
-  about: "An application failed. How much of the dose could the water have taken?",
-  noProof: "It is no proof.",
-  back: "Back to the spray plan",
-  fromJob: "Begin from the open job",
-  begun: "Record begun anew from the open job",
-  openFile: "Open a record",
-  opened: "Record of a file opened",
-  file: "Record file",
-  save: "Save the record",
-  saveAnswer: "Save the answer to print",
-  undo: "Undo",
-  recordTitle: "Title of this record",
-  kept: "Kept in this browser only. Save the record to keep a copy.",
-  noRecord: "This file holds no record of a complaint.",
-};
 
 /** Largest file opened [bytes]: the same limit as on the command line. */
 const MOST_BYTES = 1_000_000;
@@ -40,44 +23,55 @@ interface ComplaintToolbarProps {
 /** The head of the screen: begin, open, save, undo. */
 export function ComplaintToolbar(props: ComplaintToolbarProps): ReactElement {
   const { state, dispatch, openJob, document, answered } = props;
+  const say = useSay();
   const file = useRef<HTMLInputElement>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const last = state.undo.at(-1);
   const openFile = async (chosen: File): Promise<void> => {
     if (chosen.size > MOST_BYTES) {
-      setProblem(words.noRecord);
+      setProblem(say("This file holds no record of a complaint."));
       return;
     }
-    const read = await readDocument(await chosen.text());
+    const read = await readDocument(await chosen.text(), say);
     const isRecord = read.ok && "hardstand-complaint" in read.document;
-    setProblem(isRecord ? null : read.ok ? words.noRecord : read.problem);
-    if (isRecord) dispatch({ type: "step", what: words.opened, change: () => complaintOf(read.document) });
+    setProblem(isRecord ? null : read.ok ? say("This file holds no record of a complaint.") : read.problem);
+    if (isRecord)
+      dispatch({
+        type: "step",
+        what: say("Record of a file opened"),
+        change: () => complaintOf(read.document),
+      });
   };
   return (
     <header className="toolbar">
-      <h1 tabIndex={-1}>{words.title}</h1>
+      <h1 tabIndex={-1}>{say("Complaint")}</h1>
       <p className="about">
-        {words.about} <strong>{words.noProof}</strong>
+        {say("An application failed. How much of the dose could the water have taken?")}{" "}
+        <strong>{say("It is no proof.")}</strong>
       </p>
       <div className="tools">
-        <a href="#plan">{words.back}</a>
+        <a href="#plan">{say("Back to the spray plan")}</a>
         <button
           type="button"
           className="quiet"
           onClick={() => {
-            dispatch({ type: "step", what: words.begun, change: () => complaintAbout(openJob) });
+            dispatch({
+              type: "step",
+              what: say("Record begun anew from the open job"),
+              change: () => complaintAbout(openJob),
+            });
           }}
         >
-          {words.fromJob}
+          {say("Begin from the open job")}
         </button>
         <button type="button" className="quiet" onClick={() => file.current?.click()}>
-          {words.openFile}
+          {say("Open a record")}
         </button>
         <input
           ref={file}
           type="file"
           className="visually-hidden"
-          aria-label={words.file}
+          aria-label={say("Record file")}
           tabIndex={-1}
           accept=".json,.yaml,.yml"
           onChange={(event) => {
@@ -93,7 +87,7 @@ export function ComplaintToolbar(props: ComplaintToolbarProps): ReactElement {
             saveText("complaint.json", `${JSON.stringify(document, null, 2)}\n`, "application/json");
           }}
         >
-          {words.save}
+          {say("Save the record")}
         </button>
         <button
           type="button"
@@ -102,11 +96,11 @@ export function ComplaintToolbar(props: ComplaintToolbarProps): ReactElement {
             if (answered !== null) saveText("complaint.html", answered.html, "text/html");
           }}
         >
-          {words.saveAnswer}
+          {say("Save the answer to print")}
         </button>
       </div>
       <div className="field">
-        <label htmlFor="complaint-title">{words.recordTitle}</label>
+        <label htmlFor="complaint-title">{say("Title of this record")}</label>
         <input
           id="complaint-title"
           type="text"
@@ -117,7 +111,7 @@ export function ComplaintToolbar(props: ComplaintToolbarProps): ReactElement {
             dispatch({ type: "edit", change: (d) => ({ ...d, job: { ...d.job, title } }) });
           }}
         />
-        <p className="about">{words.kept}</p>
+        <p className="about">{say("Kept in this browser only. Save the record to keep a copy.")}</p>
       </div>
       {last !== undefined && (
         <p className="undo" role="status">
@@ -128,7 +122,7 @@ export function ComplaintToolbar(props: ComplaintToolbarProps): ReactElement {
               dispatch({ type: "undo" });
             }}
           >
-            {words.undo}
+            {say("Undo")}
           </button>
         </p>
       )}

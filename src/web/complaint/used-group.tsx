@@ -6,25 +6,10 @@ import { IssueList } from "../form/messages.tsx";
 import { QuantityField } from "../form/quantity-field.tsx";
 import { Section } from "../form/section.tsx";
 import { UNITS } from "../form/units.ts";
+import { sayIn, useLanguage, useSay } from "../language/language-context.ts";
 import { blankUsed } from "./complaint-draft.ts";
 import type { ComplaintDraft, UsedRow } from "./complaint-draft.ts";
 import type { ComplaintAction } from "./use-complaint.ts";
-
-const words = {
-  title: "Conditioners used",
-  lead: "What went into the tank for the water. None: leave it empty.",
-  row: (number: number): string => `Conditioner ${String(number)}`,
-  chemistry: "Chemistry",
-  soldAs: "Sold as",
-  usual: "usual form",
-  choose: "choose",
-  dose: "Dose",
-  added: "Went in",
-  unsaid: "not said",
-  add: "Add a conditioner used",
-  remove: (title: string): string => `Remove ${title}`,
-  removed: (title: string): string => `${title} removed`,
-};
 
 interface UsedProps {
   readonly used: readonly UsedRow[];
@@ -34,8 +19,13 @@ interface UsedProps {
 /** The conditioners that went in, each with its dose and when. */
 export function UsedGroup({ used, dispatch }: UsedProps): ReactElement {
   const { issues } = useForm();
+  const say = useSay();
   return (
-    <Section id="section-used" title={words.title} lead={words.lead}>
+    <Section
+      id="section-used"
+      title="Conditioners used"
+      lead="What went into the tank for the water. None: leave it empty."
+    >
       {used.map((row, index) => (
         <Used key={row.key} row={row} index={index} dispatch={dispatch} />
       ))}
@@ -47,7 +37,7 @@ export function UsedGroup({ used, dispatch }: UsedProps): ReactElement {
           focusSoon(fieldId(`used[${String(used.length)}].chemistry`));
         }}
       >
-        {words.add}
+        {say("Add a conditioner used")}
       </button>
     </Section>
   );
@@ -61,9 +51,14 @@ interface RowProps {
 
 function Used({ row, index, dispatch }: RowProps): ReactElement {
   const { catalogue, issues } = useForm();
+  const language = useLanguage();
+  const say = sayIn(language);
   const path = `used[${String(index)}]`;
   const record = choiceOf(catalogue?.conditioners ?? [], row.chemistry);
-  const title = record?.name ?? (row.chemistry === "" ? words.row(index + 1) : row.chemistry);
+  const title =
+    record === undefined
+      ? row.chemistry || say("Conditioner {number}", { number: index + 1 })
+      : language.phrases.name(record.name);
   const edit = (change: Partial<UsedRow>): void => {
     dispatch({
       type: "edit",
@@ -78,27 +73,27 @@ function Used({ row, index, dispatch }: RowProps): ReactElement {
       <legend>{title}</legend>
       <div className="fields">
         <SelectField
-          label={words.chemistry}
+          label="Chemistry"
           path={`${path}.chemistry`}
           choices={catalogue?.conditioners ?? []}
-          none={words.choose}
+          none="choose"
           value={row.chemistry}
           onChange={(chemistry) => {
             edit({ chemistry, form: "" });
           }}
         />
         <SelectField
-          label={words.soldAs}
+          label="Sold as"
           path={`${path}.form`}
           choices={record?.forms ?? []}
-          none={words.usual}
+          none="usual form"
           value={row.form}
           onChange={(form) => {
             edit({ form });
           }}
         />
         <QuantityField
-          label={words.dose}
+          label="Dose"
           path={`${path}.dose`}
           value={row.dose}
           units={UNITS.dose}
@@ -109,10 +104,10 @@ function Used({ row, index, dispatch }: RowProps): ReactElement {
           }}
         />
         <SelectField
-          label={words.added}
+          label="Went in"
           path={`${path}.added`}
           choices={(catalogue?.complaint.added ?? []).map((id) => ({ id, name: id }))}
-          none={words.unsaid}
+          none="not said"
           value={row.added}
           onChange={(added) => {
             edit({ added });
@@ -126,12 +121,12 @@ function Used({ row, index, dispatch }: RowProps): ReactElement {
         onClick={() => {
           dispatch({
             type: "step",
-            what: words.removed(title),
+            what: say("{what} removed", { what: title }),
             change: (d) => ({ ...d, used: d.used.filter((one) => one.key !== row.key) }),
           });
         }}
       >
-        {words.remove(title)}
+        {say("Remove {product}", { product: title })}
       </button>
     </fieldset>
   );

@@ -177,7 +177,12 @@ function about({ id, about: asked }: Extract<EngineRequest, { type: "about" }>):
       ? { workings: workingsOf(programme), report: "" }
       : {
           workings: null,
-          report: planHtml(plan, job, { ...factsOf(job), programme: programme.id }, { part: "report" }),
+          report: planHtml(
+            plan,
+            job,
+            { ...factsOf(job), programme: programme.id },
+            { part: "report", language },
+          ),
         };
   return { type: "about", id, reply };
 }
@@ -210,11 +215,11 @@ function complaintOf(document: JobDocument): Pick<EngineAnswer<"complaint">, "is
   const { value } = read;
   const answer: Answered = {
     answer: value,
-    headline: complaintHeadline(value),
-    limits: limitsText(value),
-    actives: value.actives.map(activeComplaintLines),
-    causes: value.causes.map(causeText),
-    html: complaintHtml(value, { date: today() }),
+    headline: complaintHeadline(value, language),
+    limits: limitsText(value, language),
+    actives: value.actives.map((one) => activeComplaintLines(one, language)),
+    causes: value.causes.map((cause) => causeText(cause, language)),
+    html: complaintHtml(value, { date: today() }, language),
   };
   return { issues, answer };
 }
@@ -240,7 +245,7 @@ function sheet({ id, input, options }: Extract<EngineRequest, { type: "sheet" }>
 /** The demonstration brings indicators and drawings of its own: they are fetched when they are asked for. */
 async function flasks(request: FlasksRequest): Promise<void> {
   const { answerFlasks } = await import("../flasks/flasks-engine.ts");
-  answerFlasks(request, data, (reply) => {
+  answerFlasks(request, data, language, (reply) => {
     say({ type: "flasks", reply });
   });
 }

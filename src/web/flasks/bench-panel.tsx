@@ -1,23 +1,12 @@
 import { useState } from "react";
 import type { ReactElement } from "react";
 import type { FlaskShow, ShoppingItem, SlipSeen, Stock } from "../../agronomy/index.ts";
+import type { Language } from "../../words/index.ts";
+import { sayIn, useLanguage, useSay } from "../language/language-context.ts";
+import { Text } from "../language/text.tsx";
 import { figure } from "../result/words.ts";
 import type { BenchView } from "./messages.ts";
 import type { FlasksView } from "./use-flasks.ts";
-
-const words = {
-  summary: "What to have, and how much goes into each flask",
-  working: "Making the list …",
-  beware: "Beware",
-  have: "To have",
-  stocks: "Stocks to make at home",
-  stockHeads: ["Stock", "Measure out", "Make up with", "To", "Poured in all"],
-  dilute: "dilute the product you have",
-  intoWater: "poured into the water",
-  flasks: "Into each flask, in this order",
-  slips: "If a flask is not as drawn",
-  slipHeads: ["What may have happened", "What it looks like, by the model", "Mend"],
-};
 
 interface BenchPanelProps {
   readonly flasks: FlasksView;
@@ -26,6 +15,7 @@ interface BenchPanelProps {
 
 /** The shopping list, the stocks, the amounts for each flask, and what may go wrong. */
 export function BenchPanel({ flasks, show }: BenchPanelProps): ReactElement {
+  const say = useSay();
   const [asked, setAsked] = useState(false);
   return (
     <details
@@ -36,9 +26,9 @@ export function BenchPanel({ flasks, show }: BenchPanelProps): ReactElement {
         flasks.askBench();
       }}
     >
-      <summary>{words.summary}</summary>
+      <summary>{say("What to have, and how much goes into each flask")}</summary>
       {flasks.bench === null ? (
-        <p role="status">{words.working}</p>
+        <p role="status">{say("Making the list …")}</p>
       ) : (
         <Bench view={flasks.bench} show={show} />
       )}
@@ -48,35 +38,41 @@ export function BenchPanel({ flasks, show }: BenchPanelProps): ReactElement {
 
 function Bench({ view, show }: { view: BenchView; show: FlaskShow }): ReactElement {
   const { bench, cautions, slips } = view;
+  const language = useLanguage();
+  const say = sayIn(language);
   return (
     <div data-testid="bench">
-      <h4>{words.beware}</h4>
+      <h4>{say("Beware")}</h4>
       <ul className="bench-list">
         {cautions.map(({ id, text }) => (
-          <li key={id}>{text}</li>
+          <li key={id}>
+            <Text of={text} />
+          </li>
         ))}
       </ul>
-      <h4>{words.have}</h4>
+      <h4>{say("To have")}</h4>
       <ul className="bench-list">
         {bench.shopping.map((item) => (
-          <li key={item.name}>{shoppingWords(item)}</li>
+          <li key={item.name}>{shoppingWords(item, language)}</li>
         ))}
       </ul>
-      <h4>{words.stocks}</h4>
+      <h4>{say("Stocks to make at home")}</h4>
       <Stocks stocks={bench.stocks} />
       {bench.remarks.map(({ text }) => (
         <p key={text} className="about">
-          {text}
+          <Text of={text} />
         </p>
       ))}
-      <h4>{words.flasks}</h4>
+      <h4>{say("Into each flask, in this order")}</h4>
       <div className="slips">
         {show.flasks.map((flask) => (
           <section key={flask.name} className="slip">
-            <h5>{flask.name}</h5>
+            <h5>{language.phrases.name(flask.name)}</h5>
             <ol>
               {[flask.start, ...flask.steps].map(({ added }, i) => (
-                <li key={`${String(i)} ${added}`}>{added}</li>
+                <li key={`${String(i)} ${added}`}>
+                  <Text of={added} />
+                </li>
               ))}
             </ol>
           </section>
@@ -88,12 +84,15 @@ function Bench({ view, show }: { view: BenchView; show: FlaskShow }): ReactEleme
 }
 
 function Stocks({ stocks }: { stocks: readonly Stock[] }): ReactElement {
+  const language = useLanguage();
+  const say = sayIn(language);
+  const heads = [say("Stock"), say("Measure out"), say("Make up with"), say("To"), say("Poured in all")];
   return (
-    <div className="flask-scroll" role="group" aria-label={words.stocks} tabIndex={0}>
+    <div className="flask-scroll" role="group" aria-label={say("Stocks to make at home")} tabIndex={0}>
       <table className="flask-pairs">
         <thead>
           <tr>
-            {words.stockHeads.map((head) => (
+            {heads.map((head) => (
               <th key={head} scope="col">
                 {head}
               </th>
@@ -104,16 +103,16 @@ function Stocks({ stocks }: { stocks: readonly Stock[] }): ReactElement {
           {stocks.map(({ substance, strength, measure, isAcid, medium, make_mL, needed_mL }) => (
             <tr key={`${substance} ${strength}`}>
               <th scope="row">
-                {substance}, {strength}
+                {language.phrases.name(substance)}, {language.phrases.name(strength)}
               </th>
               <td>
                 {measure === null
-                  ? words.dilute
-                  : `${figure(measure.value)} ${measure.unit}${isAcid ? `, ${words.intoWater}` : ""}`}
+                  ? say("dilute the product you have")
+                  : `${figure(measure.value, 3, language)} ${measure.unit}${isAcid ? `, ${say("poured into the water")}` : ""}`}
               </td>
-              <td>{medium}</td>
+              <td>{language.phrases.name(medium)}</td>
               <td>{make_mL} mL</td>
-              <td>{figure(needed_mL)} mL</td>
+              <td>{figure(needed_mL, 3, language)} mL</td>
             </tr>
           ))}
         </tbody>
@@ -123,14 +122,18 @@ function Stocks({ stocks }: { stocks: readonly Stock[] }): ReactElement {
 }
 
 function Slips({ slips }: { slips: readonly SlipSeen[] }): ReactElement {
+  const language = useLanguage();
+  const say = sayIn(language);
+  const title = say("If a flask is not as drawn");
+  const heads = [say("What may have happened"), say("What it looks like, by the model"), say("Mend")];
   return (
     <>
-      <h4>{words.slips}</h4>
-      <div className="flask-scroll" role="group" aria-label={words.slips} tabIndex={0}>
+      <h4>{title}</h4>
+      <div className="flask-scroll" role="group" aria-label={title} tabIndex={0}>
         <table className="flask-pairs">
           <thead>
             <tr>
-              {words.slipHeads.map((head) => (
+              {heads.map((head) => (
                 <th key={head} scope="col">
                   {head}
                 </th>
@@ -140,9 +143,13 @@ function Slips({ slips }: { slips: readonly SlipSeen[] }): ReactElement {
           <tbody>
             {slips.map(({ id, what, mend, flasks }) => (
               <tr key={id}>
-                <th scope="row">{what}</th>
-                <td>{plainest(flasks)}</td>
-                <td>{mend}</td>
+                <th scope="row">
+                  <Text of={what} />
+                </th>
+                <td>{plainest(flasks, language)}</td>
+                <td>
+                  <Text of={mend} />
+                </td>
               </tr>
             ))}
           </tbody>
@@ -153,17 +160,18 @@ function Slips({ slips }: { slips: readonly SlipSeen[] }): ReactElement {
 }
 
 /** The flask that gives a slip away most plainly. */
-function plainest(flasks: SlipSeen["flasks"]): string {
+function plainest(flasks: SlipSeen["flasks"], { phrases }: Language): string {
   const [first] = flasks.toSorted((one, other) => other.deltaE00 - one.deltaE00);
   if (first === undefined) return "";
-  const cloudy = first.cloudiness === "clear" ? "" : `, ${first.cloudiness}`;
-  return `${first.flask}: ${first.colour.words}${cloudy}`;
+  const cloudy = first.cloudiness === "clear" ? "" : `, ${phrases.name(first.cloudiness)}`;
+  return `${phrases.name(first.flask)}: ${phrases.name(first.colour.words)}${cloudy}`;
 }
 
-function shoppingWords({ name, amount, note }: ShoppingItem): string {
+function shoppingWords({ name, amount, note }: ShoppingItem, language: Language): string {
+  const { phrases } = language;
   const much =
     amount === null
       ? ""
-      : `, ${amount.unit === "" ? String(amount.value) : `${figure(amount.value)} ${amount.unit}`}`;
-  return `${name}${much}${note === null ? "" : ` (${note})`}`;
+      : `, ${amount.unit === "" ? String(amount.value) : `${figure(amount.value, 3, language)} ${amount.unit}`}`;
+  return `${phrases.name(name)}${much}${note === null ? "" : ` (${phrases.name(note)})`}`;
 }

@@ -1,23 +1,12 @@
 import { useState } from "react";
 import type { ReactElement } from "react";
 import type { FarmBeside, FarmProgramme, FarmShare } from "../../agronomy/index.ts";
+import type { Language } from "../../words/index.ts";
+import { sayIn, useLanguage, useSay } from "../language/language-context.ts";
+import { Text } from "../language/text.tsx";
 import { figure, inHundred } from "../result/words.ts";
 import type { JobDocument } from "../job/to-document.ts";
 import type { FlasksView } from "./use-flasks.ts";
-
-const words = {
-  summary: "From flask to farm: the same conditioners in a real water",
-  working: "Working out the plan …",
-  none: "The open job is not finished, and the demonstration brings no water. Finish the job first.",
-  of: (of: string, water: string): string => `Water: ${water}, of ${of}.`,
-  water: (hardness: string, pH: string): string => `Hardness ${hardness} mg/L as CaCO₃, pH ${pH}.`,
-  lead: "Free share of each active, in 100, at the rates of the job. Computed.",
-  table: "The conditioners of the flasks in this water",
-  heads: ["With", "Tank pH", "Active", "In the tank", "On the leaf", "Leaf, its two ends"],
-  notKnown: "not known",
-  nothing: "No conditioner of the flasks found a dose here.",
-  notShown: "What the flasks do not show",
-};
 
 interface FarmPanelProps {
   readonly flasks: FlasksView;
@@ -26,6 +15,7 @@ interface FarmPanelProps {
 
 /** Beside the flasks: their conditioners with real actives at real rates, by the engine that plans. */
 export function FarmPanel({ flasks, job }: FarmPanelProps): ReactElement {
+  const say = useSay();
   const [asked, setAsked] = useState(false);
   const { farm: view } = flasks;
   return (
@@ -37,11 +27,13 @@ export function FarmPanel({ flasks, job }: FarmPanelProps): ReactElement {
         flasks.askFarm(job);
       }}
     >
-      <summary>{words.summary}</summary>
+      <summary>{say("From flask to farm: the same conditioners in a real water")}</summary>
       {view === null ? (
-        <p role="status">{words.working}</p>
+        <p role="status">{say("Working out the plan …")}</p>
       ) : view.farm === null ? (
-        <p role="status">{words.none}</p>
+        <p role="status">
+          {say("The open job is not finished, and the demonstration brings no water. Finish the job first.")}
+        </p>
       ) : (
         <Farm farm={view.farm} of={view.of} />
       )}
@@ -50,19 +42,33 @@ export function FarmPanel({ flasks, job }: FarmPanelProps): ReactElement {
 }
 
 function Farm({ farm, of }: { farm: FarmBeside; of: string }): ReactElement {
+  const language = useLanguage();
+  const say = sayIn(language);
+  const title = say("The conditioners of the flasks in this water");
+  const heads = [
+    say("With"),
+    say("Tank pH"),
+    say("Active"),
+    say("In the tank"),
+    say("On the leaf"),
+    say("Leaf, its two ends"),
+  ];
   const shown = farm.programmes.filter((programme) => programme.shown);
   return (
     <div data-testid="farm">
       <p>
-        {words.of(of, farm.water)}{" "}
-        {words.water(figure(farm.hardness_mgPerL_asCaCO3), figure(farm.waterPh, 2))}
+        {say("Water: {water}, of {owner}.", { water: farm.water, owner: language.page(of) })}{" "}
+        {say("Hardness {hardness} mg/L as CaCO₃, pH {pH}.", {
+          hardness: figure(farm.hardness_mgPerL_asCaCO3, 3, language),
+          pH: figure(farm.waterPh, 2, language),
+        })}
       </p>
-      <p className="about">{words.lead}</p>
-      <div className="flask-scroll" role="group" aria-label={words.table} tabIndex={0}>
+      <p className="about">{say("Free share of each active, in 100, at the rates of the job. Computed.")}</p>
+      <div className="flask-scroll" role="group" aria-label={title} tabIndex={0}>
         <table className="flask-pairs">
           <thead>
             <tr>
-              {words.heads.map((head) => (
+              {heads.map((head) => (
                 <th key={head} scope="col">
                   {head}
                 </th>
@@ -78,11 +84,15 @@ function Farm({ farm, of }: { farm: FarmBeside; of: string }): ReactElement {
           </tbody>
         </table>
       </div>
-      {shown.every(({ dose_gPerL }) => dose_gPerL === 0) && <p>{words.nothing}</p>}
-      <h4>{words.notShown}</h4>
+      {shown.every(({ dose_gPerL }) => dose_gPerL === 0) && (
+        <p>{say("No conditioner of the flasks found a dose here.")}</p>
+      )}
+      <h4>{say("What the flasks do not show")}</h4>
       <ul className="not-shown">
         {farm.notShown.map((text) => (
-          <li key={text}>{text}</li>
+          <li key={text}>
+            <Text of={text} />
+          </li>
         ))}
       </ul>
     </div>
@@ -91,25 +101,30 @@ function Farm({ farm, of }: { farm: FarmBeside; of: string }): ReactElement {
 
 function FarmRow({ programme, share }: { programme: FarmProgramme; share: FarmShare }): ReactElement {
   const { name, dose_gPerL, tankPh } = programme;
+  const language = useLanguage();
+  const say = sayIn(language);
   return (
     <tr>
       <th scope="row">
-        {name}
-        {dose_gPerL > 0 && `, ${figure(dose_gPerL)} g/L`}
+        {language.phrases.name(name)}
+        {dose_gPerL > 0 && `, ${figure(dose_gPerL, 3, language)} g/L`}
       </th>
-      <td>{figure(tankPh, 2)}</td>
-      <td>{share.active}</td>
-      <td>{shareWords(share.inTank)}</td>
-      <td>{shareWords(share.onLeaf)}</td>
+      <td>{figure(tankPh, 2, language)}</td>
+      <td>{language.phrases.name(share.active)}</td>
+      <td>{shareWords(share.inTank, language)}</td>
+      <td>{shareWords(share.onLeaf, language)}</td>
       <td>
         {share.onLeafWithSolid === null || share.onLeafWithoutSolid === null
-          ? words.notKnown
-          : `${inHundred(share.onLeafWithSolid)} to ${inHundred(share.onLeafWithoutSolid)}`}
+          ? say("not known")
+          : say("{low} to {high}", {
+              low: inHundred(share.onLeafWithSolid, language),
+              high: inHundred(share.onLeafWithoutSolid, language),
+            })}
       </td>
     </tr>
   );
 }
 
-function shareWords(share: number | null): string {
-  return share === null ? words.notKnown : inHundred(share);
+function shareWords(share: number | null, language: Language): string {
+  return share === null ? sayIn(language)("not known") : inHundred(share, language);
 }

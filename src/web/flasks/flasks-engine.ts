@@ -18,6 +18,8 @@ import {
 import type { Demo, FlaskContext, FlaskShow } from "../../agronomy/index.ts";
 import { flasksHtml, wordIssue } from "../../report/index.ts";
 import type { Issue } from "../../units/index.ts";
+import { sayIn } from "../../words/index.ts";
+import type { Language } from "../../words/index.ts";
 import type { JobDocument } from "../job/to-document.ts";
 import type { FlasksReply, FlasksRequest } from "./messages.ts";
 import { showView } from "./show-view.ts";
@@ -36,12 +38,13 @@ type Say = (reply: FlasksReply) => void;
 export function answerFlasks(
   request: FlasksRequest,
   data: Pick<FlaskContext, "thermo" | "trade">,
+  language: Language,
   say: Say,
 ): void {
   const context: FlaskContext = { ...data, flasks };
   const { id } = request;
   if (request.type === "run") {
-    run(id, request.text, context, say);
+    run(id, request.text, context, language, say);
     return;
   }
   if (latest === null) return;
@@ -65,7 +68,7 @@ export function answerFlasks(
     }
     case "script": {
       const script = flaskScript(withFarm(demo, request.job, context), show, context);
-      say({ type: "script", id, html: script.ok ? flasksHtml(script.value) : null });
+      say({ type: "script", id, html: script.ok ? flasksHtml(script.value, language) : null });
     }
   }
 }
@@ -76,11 +79,14 @@ function withFarm(demo: Demo, job: JobDocument, context: FlaskContext): Demo {
   return read.ok ? { ...demo, farm: farmJob(demo, read.value, context.trade) } : demo;
 }
 
-function worded(issues: readonly Issue[]): { readonly severity: string; readonly words: string }[] {
-  return issues.map((issue) => ({ severity: issue.severity, words: wordIssue(issue) }));
+function worded(
+  issues: readonly Issue[],
+  language: Language,
+): { readonly severity: string; readonly words: string }[] {
+  return issues.map((issue) => ({ severity: issue.severity, words: wordIssue(issue, language) }));
 }
 
-function run(id: number, text: string, context: FlaskContext, say: Say): void {
+function run(id: number, text: string, context: FlaskContext, language: Language, say: Say): void {
   const blocked = (issues: FlasksIssues): void => {
     say({ type: "show", id, issues, view: null, complete: true });
   };
@@ -89,7 +95,12 @@ function run(id: number, text: string, context: FlaskContext, say: Say): void {
     document = parse(text, { maxAliasCount: 50 });
   } catch (error) {
     const line = error instanceof Error ? (error.message.split("\n")[0] ?? "") : "";
-    blocked([{ severity: "error", words: `This file cannot be read as JSON or YAML. ${line}` }]);
+    blocked([
+      {
+        severity: "error",
+        words: sayIn(language)("This file cannot be read as JSON or YAML. {line}", { line }),
+      },
+    ]);
     return;
   }
   const found = isDesign(document) ? designDemo(document, context) : null;
@@ -100,19 +111,19 @@ function run(id: number, text: string, context: FlaskContext, say: Say): void {
         ? { ok: true as const, value: found.value.demo, issues: found.issues }
         : found;
   if (!read.ok) {
-    blocked(worded(read.issues));
+    blocked(worded(read.issues, language));
     return;
   }
   // The central colours come at once, the bands a moment later.
   for (const draws of [0, PAGE_DRAWS]) {
     const done = runDemo(read.value, context, { draws });
-    const issues = worded([...read.issues, ...done.issues]);
+    const issues = worded([...read.issues, ...done.issues], language);
     if (!done.ok) {
       blocked(issues);
       return;
     }
     latest = { demo: read.value, show: done.value };
-    say({ type: "show", id, issues, view: showView(done.value), complete: draws > 0 });
+    say({ type: "show", id, issues, view: showView(done.value, language), complete: draws > 0 });
   }
 }
 

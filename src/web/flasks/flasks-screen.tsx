@@ -6,12 +6,16 @@ import { FarmPanel } from "./farm-panel.tsx";
 import { FlasksToolbar } from "./flasks-toolbar.tsx";
 import type { JobDocument } from "../job/to-document.ts";
 import type { FlaskStepView, ShowView } from "./messages.ts";
+import { sayIn, useLanguage, useSay } from "../language/language-context.ts";
+import { Text } from "../language/text.tsx";
 import { SeenPanel } from "./seen-panel.tsx";
 import { useFlasks } from "./use-flasks.ts";
 import "./flasks.css";
 
 /** The screen of the demonstration: flasks side by side, a slider for the steps, large enough for a projector. */
 export function FlasksScreen({ job }: { job: JobDocument }): ReactElement {
+  const language = useLanguage();
+  const say = sayIn(language);
   const [text, setText] = useState(DEMOS[0]?.text ?? "");
   const [step, setStep] = useState(Infinity);
   const [large, setLarge] = useState(false);
@@ -47,13 +51,15 @@ export function FlasksScreen({ job }: { job: JobDocument }): ReactElement {
           ))}
         {view !== null && (
           <>
-            <h2>{view.show.title ?? "Flasks side by side"}</h2>
-            {view.show.about !== null && <p>{view.show.about}</p>}
+            <h2>{language.page(view.show.title ?? say("Flasks side by side"))}</h2>
+            {view.show.about !== null && (
+              <p>
+                <Text of={view.show.about} />
+              </p>
+            )}
             <Drawing view={view} step={at} />
             <label className="step-slider">
-              <span>
-                Step {at} of {most}
-              </span>
+              <span>{say("Step {step} of {count}", { step: at, count: most })}</span>
               <input
                 type="range"
                 min={0}
@@ -64,8 +70,8 @@ export function FlasksScreen({ job }: { job: JobDocument }): ReactElement {
             </label>
             <Steps flasks={view.steps[at]?.flasks ?? []} />
             <Comparison view={view} working={flasks.working} />
-            <FarmPanel key={`farm ${text}`} flasks={flasks} job={job} />
-            <BenchPanel key={`bench ${text}`} flasks={flasks} show={view.show} />
+            <FarmPanel key={`farm ${language.tag} ${text}`} flasks={flasks} job={job} />
+            <BenchPanel key={`bench ${language.tag} ${text}`} flasks={flasks} show={view.show} />
             <SeenPanel show={view.show} check={flasks.check} onCompare={flasks.compare} />
             <Figures view={view} />
           </>
@@ -77,11 +83,12 @@ export function FlasksScreen({ job }: { job: JobDocument }): ReactElement {
 
 /** The drawing of the report: its text is escaped where it is made. */
 function Drawing({ view, step }: { view: ShowView; step: number }): ReactElement {
+  const say = useSay();
   return (
     <div
       className="flasks-drawing"
       role="group"
-      aria-label="The flasks, drawn"
+      aria-label={say("The flasks, drawn")}
       tabIndex={0}
       dangerouslySetInnerHTML={{ __html: view.steps[step]?.drawing ?? "" }}
     />
@@ -89,9 +96,10 @@ function Drawing({ view, step }: { view: ShowView; step: number }): ReactElement
 }
 
 function Steps({ flasks }: { flasks: readonly FlaskStepView[] }): ReactElement {
+  const say = useSay();
   return (
     <section>
-      <h3>What goes in, and who has the metal</h3>
+      <h3>{say("What goes in, and who has the metal")}</h3>
       <ul className="flask-steps">
         {flasks.map((flask) => (
           <li key={flask.flask}>
@@ -104,14 +112,22 @@ function Steps({ flasks }: { flasks: readonly FlaskStepView[] }): ReactElement {
 }
 
 function StepOf({ flask, added, look, say, held, remarks }: FlaskStepView): ReactNode {
+  const { page } = useLanguage();
+  const told = useSay();
   return (
     <>
-      <strong>{flask}</strong>: {added ?? "as before"}. {look}.{say !== null && <em> “{say}”</em>}
+      <strong>{page(flask)}</strong>: {added === null ? told("as before") : <Text of={added} />}. {look}.
+      {say !== null && (
+        <em>
+          {" "}
+          “<Text of={say} />”
+        </em>
+      )}
       {held.length > 0 && <span className="about"> {held.join("; ")}.</span>}
       {remarks.map((text) => (
         <span key={text} className="about">
           {" "}
-          {text}
+          <Text of={text} />
         </span>
       ))}
     </>
@@ -120,38 +136,53 @@ function StepOf({ flask, added, look, say, held, remarks }: FlaskStepView): Reac
 
 function Comparison({ view, working }: { view: ShowView; working: boolean }): ReactElement {
   const { show, order } = view;
+  const language = useLanguage();
+  const say = sayIn(language);
+  const heads = [say("Two flasks"), say("Difference ΔE00"), say("By the constants"), say("Seen as")];
   return (
     <section>
-      <h3>Side by side, after the last step</h3>
+      <h3>{say("Side by side, after the last step")}</h3>
       <p role="status">
-        {working ? "Working out how sure the colours are …" : `From dark to light: ${order}`}
+        {working
+          ? say("Working out how sure the colours are …")
+          : say("From dark to light: {order}", { order })}
       </p>
-      <div className="flask-scroll" role="group" aria-label="Table of pairs" tabIndex={0}>
+      <div
+        className="flask-scroll"
+        role="group"
+        aria-label={say("Side by side, after the last step")}
+        tabIndex={0}
+      >
         <table className="flask-pairs">
           <thead>
             <tr>
-              <th scope="col">Two flasks</th>
-              <th scope="col">Difference ΔE00</th>
-              <th scope="col">By the constants</th>
-              <th scope="col">Seen as</th>
+              {heads.map((head) => (
+                <th key={head} scope="col">
+                  {head}
+                </th>
+              ))}
             </tr>
           </thead>
           <tbody>
             {show.pairs.map(({ a, b, deltaE00, low, high, verdict }) => (
               <tr key={`${a} ${b}`}>
                 <th scope="row">
-                  {a} – {b}
+                  {language.page(a)} – {language.page(b)}
                 </th>
                 <td>{deltaE00.toFixed(0)}</td>
-                <td>{working ? "…" : `${low.toFixed(0)} to ${high.toFixed(0)}`}</td>
-                <td>{verdict}</td>
+                <td>
+                  {working ? "…" : say("{low} to {high}", { low: low.toFixed(0), high: high.toFixed(0) })}
+                </td>
+                <td>{language.page(verdict)}</td>
               </tr>
             ))}
           </tbody>
         </table>
       </div>
       {show.remarks.map(({ text }) => (
-        <p key={text}>{text}</p>
+        <p key={text}>
+          <Text of={text} />
+        </p>
       ))}
     </section>
   );
@@ -159,21 +190,30 @@ function Comparison({ view, working }: { view: ShowView; working: boolean }): Re
 
 function Figures({ view }: { view: ShowView }): ReactElement {
   const { show, estimates } = view;
+  const { page } = useLanguage();
+  const say = useSay();
   const citation = (key: string): string => show.sources.find((one) => one.key === key)?.citation ?? key;
   return (
     <details>
-      <summary>Where the optical figures come from. {estimates}</summary>
-      <div className="flask-scroll" role="group" aria-label="Table of optical figures" tabIndex={0}>
+      <summary>
+        {say("Where the optical figures come from.")} {estimates}
+      </summary>
+      <div
+        className="flask-scroll"
+        role="group"
+        aria-label={say("Where the optical figures come from.")}
+        tabIndex={0}
+      >
         <table className="flask-pairs">
           <tbody>
             {show.optics.map((one) => (
               <tr key={`${one.species} ${one.what} ${one.value}`}>
                 <th scope="row">{one.species}</th>
                 <td>
-                  {one.what}: {one.value} {one.unit}
+                  {page(one.what)}: {one.value} {one.unit}
                 </td>
                 <td>
-                  {one.estimate ? "Estimate. " : ""}
+                  {one.estimate ? `${say("Estimate.")} ` : ""}
                   {citation(one.source)}
                   {one.locator === null ? "" : `; ${one.locator}`}
                 </td>

@@ -1,5 +1,6 @@
 import { useRef } from "react";
 import type { ReactElement } from "react";
+import { useSay } from "../language/language-context.ts";
 import { saveText } from "../save-text.ts";
 import { DEMOS } from "./demos.ts";
 import type { JobDocument } from "../job/to-document.ts";
@@ -21,19 +22,21 @@ interface FlasksToolbarProps {
 /** The head of the screen: which demonstration, how large, and the script to print. */
 export function FlasksToolbar(props: FlasksToolbarProps): ReactElement {
   const { text, onPick, onProblem, large, onLarge, flasks, job } = props;
+  const say = useSay();
   const file = useRef<HTMLInputElement>(null);
   const open = async (chosen: File): Promise<void> => {
-    if (chosen.size > MOST_BYTES) onProblem(`${chosen.name} is too large for a demonstration.`);
+    if (chosen.size > MOST_BYTES)
+      onProblem(say("{name} is too large for a demonstration.", { name: chosen.name }));
     else onPick(await chosen.text());
   };
   return (
     <header className="toolbar">
-      <h1 tabIndex={-1}>Flasks</h1>
-      <p className="about">A demonstration, computed before it is mixed.</p>
+      <h1 tabIndex={-1}>{say("Flasks")}</h1>
+      <p className="about">{say("A demonstration, computed before it is mixed.")}</p>
       <div className="tools">
-        <a href="#plan">Back to the spray plan</a>
+        <a href="#plan">{say("Back to the spray plan")}</a>
         <label className="tool-select">
-          <span>Demonstration</span>
+          <span>{say("Demonstration")}</span>
           <select
             value={text}
             onChange={(event) => {
@@ -42,14 +45,14 @@ export function FlasksToolbar(props: FlasksToolbarProps): ReactElement {
           >
             {DEMOS.map((demo) => (
               <option key={demo.name} value={demo.text}>
-                {demo.name}
+                {say(demo.name)}
               </option>
             ))}
-            {DEMOS.every((demo) => demo.text !== text) && <option value={text}>own file</option>}
+            {DEMOS.every((demo) => demo.text !== text) && <option value={text}>{say("own file")}</option>}
           </select>
         </label>
         <button type="button" onClick={() => file.current?.click()}>
-          Open file
+          {say("Open file")}
         </button>
         <input
           ref={file}
@@ -69,7 +72,7 @@ export function FlasksToolbar(props: FlasksToolbarProps): ReactElement {
             onLarge(!large);
           }}
         >
-          Large, for a projector
+          {say("Large, for a projector")}
         </button>
         <button
           type="button"
@@ -80,7 +83,7 @@ export function FlasksToolbar(props: FlasksToolbarProps): ReactElement {
             });
           }}
         >
-          Save the script to print
+          {say("Save the script to print")}
         </button>
       </div>
     </header>

@@ -1,6 +1,8 @@
 import { useRef, useState } from "react";
 import type { MouseEvent, ReactElement } from "react";
 import type { FlaskShow, SeenColours, ShowCheck } from "../../agronomy/index.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
+import { Text } from "../language/text.tsx";
 
 interface SeenProps {
   readonly show: FlaskShow;
@@ -16,6 +18,8 @@ const PATCH = 4;
 
 /** Colours as seen at the show: typed, or picked from a photograph that stays on this device. */
 export function SeenPanel({ show, check, onCompare }: SeenProps): ReactElement {
+  const language = useLanguage();
+  const say = sayIn(language);
   const names = show.flasks.map(({ name }) => name);
   const [colours, setColours] = useState<Readonly<Record<string, string>>>({});
   const [target, setTarget] = useState(WHITE);
@@ -49,13 +53,14 @@ export function SeenPanel({ show, check, onCompare }: SeenProps): ReactElement {
   });
   return (
     <details className="seen-panel">
-      <summary>Check the show: colours as you see them</summary>
+      <summary>{say("Check the show: colours as you see them")}</summary>
       <p>
-        Choose a colour for each flask and for something white in the same light. Or take a photograph and
-        click on each in turn. It stays on this device.
+        {say(
+          "Choose a colour for each flask and for something white in the same light. Or take a photograph and click on each in turn. It stays on this device.",
+        )}
       </p>
       <label>
-        Photograph{" "}
+        {say("Photograph")}{" "}
         <input
           type="file"
           accept="image/*"
@@ -66,26 +71,26 @@ export function SeenPanel({ show, check, onCompare }: SeenProps): ReactElement {
         />
       </label>
       <fieldset className="seen-colours">
-        <legend>Colours</legend>
+        <legend>{say("Colours")}</legend>
         {[WHITE, ...names].map((name) => (
           <label key={name} className={hasPhoto && name === target ? "picking" : ""}>
             {hasPhoto && (
               <input
                 type="radio"
                 name="seen-target"
-                aria-label={`Pick ${name} from the photograph next`}
+                aria-label={say("Pick {name} from the photograph next", { name: language.page(name) })}
                 checked={name === target}
                 onChange={() => setTarget(name)}
               />
             )}
             <input
               type="color"
-              aria-label={`Colour of ${name}`}
+              aria-label={say("Colour of {name}", { name: language.page(name) })}
               value={colours[name] ?? "#ffffff"}
               onChange={(event) => set(name, event.target.value)}
             />
             <span>
-              {name} {colours[name] ?? "not given"}
+              {language.page(name)} {colours[name] ?? say("not given")}
             </span>
           </label>
         ))}
@@ -96,23 +101,29 @@ export function SeenPanel({ show, check, onCompare }: SeenProps): ReactElement {
         disabled={flasks.length === 0}
         onClick={() => onCompare({ white: colours[WHITE] ?? "#ffffff", flasks })}
       >
-        Compare with what was computed
+        {say("Compare with what was computed")}
       </button>
       {check !== null && (
         <div role="status" data-testid="seen-verdict">
           <p>
-            <strong>{check.verdict}</strong>
+            <strong>
+              <Text of={check.verdict} />
+            </strong>
           </p>
           <ul>
             {check.flasks.map(({ flask, corrected, deltaE00, asComputed }) => (
               <li key={flask}>
-                {flask}: {corrected.words} after the white patch, ΔE00 {deltaE00.toFixed(0)},{" "}
-                {asComputed ? "as computed" : "not as computed"}
+                {say("{flask}: {colour} after the white patch, ΔE00 {difference}, {verdict}", {
+                  flask: language.page(flask),
+                  colour: language.phrases.name(corrected.words),
+                  difference: deltaE00.toFixed(0),
+                  verdict: asComputed ? say("as computed") : say("not as computed"),
+                })}
               </li>
             ))}
             {check.explanations.map(({ id, what, mend }) => (
               <li key={id}>
-                {what}: {mend}
+                <Text of={what} />: <Text of={mend} />
               </li>
             ))}
           </ul>

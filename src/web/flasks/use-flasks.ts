@@ -3,7 +3,8 @@ import { startEngine } from "../engine/start-engine.ts";
 import type { SeenColours, ShowCheck } from "../../agronomy/index.ts";
 import type { EngineReply, EngineRequest } from "../engine/messages.ts";
 import type { JobDocument } from "../job/to-document.ts";
-import type { BenchView, FarmView, FlasksReply, FlasksRequest, ShowView } from "./messages.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
+import type { BenchView, FarmView, FlasksReply, ShowView } from "./messages.ts";
 
 /** What the screen knows of its demonstration. */
 export interface FlasksView {
@@ -25,6 +26,7 @@ export interface FlasksView {
 
 /** Computes a demonstration in a worker, so that the page never stands still. */
 export function useFlasks(text: string): FlasksView {
+  const language = useLanguage();
   const newest = useRef(0);
   const waitingForScript = useRef<((html: string | null) => void) | null>(null);
   const [view, setView] = useState<ShowView | null>(null);
@@ -47,7 +49,7 @@ export function useFlasks(text: string): FlasksView {
       else waitingForScript.current?.(reply.html);
     },
     onFault: () => {
-      setIssues([{ severity: "error", words: "A fault in the program stopped the sums." }]);
+      setIssues([{ severity: "error", words: sayIn(language)("A fault in the program stopped the sums.") }]);
       setWorking(false);
     },
   });
@@ -57,8 +59,10 @@ export function useFlasks(text: string): FlasksView {
     setCheck(null);
     setBench(null);
     setFarm(null);
-    ask({ type: "run", id: newest.current, text });
-  }, [ask, text]);
+    const { tag, pack } = language;
+    ask({ type: "language", tag, pack });
+    ask({ type: "flasks", request: { type: "run", id: newest.current, text } });
+  }, [ask, text, language]);
 
   return {
     view,
@@ -68,17 +72,17 @@ export function useFlasks(text: string): FlasksView {
     bench,
     farm,
     compare: (seen) => {
-      ask({ type: "check", id: newest.current, seen });
+      ask({ type: "flasks", request: { type: "check", id: newest.current, seen } });
     },
     askBench: () => {
-      ask({ type: "bench", id: newest.current });
+      ask({ type: "flasks", request: { type: "bench", id: newest.current } });
     },
     askFarm: (job) => {
-      ask({ type: "farm", id: newest.current, job });
+      ask({ type: "flasks", request: { type: "farm", id: newest.current, job } });
     },
     script: (job, then) => {
       waitingForScript.current = then;
-      ask({ type: "script", id: newest.current, job });
+      ask({ type: "flasks", request: { type: "script", id: newest.current, job } });
     },
   };
 }
@@ -89,7 +93,7 @@ interface Ears {
 }
 
 /** An engine for the time the screen is open. @returns asks it */
-function useFlasksEngine(ears: Ears): (request: FlasksRequest) => void {
+function useFlasksEngine(ears: Ears): (request: EngineRequest) => void {
   const worker = useRef<Worker | null>(null);
   const current = useRef(ears);
   useEffect(() => {
@@ -109,7 +113,7 @@ function useFlasksEngine(ears: Ears): (request: FlasksRequest) => void {
       worker.current = null;
     };
   }, []);
-  return useCallback((request: FlasksRequest) => {
-    worker.current?.postMessage({ type: "flasks", request } satisfies EngineRequest);
+  return useCallback((request: EngineRequest) => {
+    worker.current?.postMessage(request);
   }, []);
 }

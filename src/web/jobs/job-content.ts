@@ -1,3 +1,5 @@
+import { ENGLISH, sayIn } from "../../words/index.ts";
+import type { Say } from "../../words/index.ts";
 import { findJob } from "../../records/index.ts";
 import type { Book, JobContent, JobRecord, PlainObject } from "../../records/index.ts";
 import { entryName } from "../job/draft-mix.ts";
@@ -32,7 +34,10 @@ export function openState(book: Book): JobState {
 }
 
 /** What a job is called in a list: its title, else its water and its actives. */
-export function jobName({ title, document }: Pick<JobRecord, "title" | "document">): string {
+export function jobName(
+  { title, document }: Pick<JobRecord, "title" | "document">,
+  say: Say = sayIn(ENGLISH),
+): string {
   if (title.trim() !== "") return title.trim();
   const { water, mix } = draftOf(document, "own");
   const actives = mix
@@ -40,7 +45,7 @@ export function jobName({ title, document }: Pick<JobRecord, "title" | "document
     .map(entryName)
     .filter(isText);
   const parts = [water.source, actives.join(", ")];
-  return parts.filter(isText).join(" · ") || "Job without a title";
+  return parts.filter(isText).join(" · ") || say("Job without a title");
 }
 
 function isText(text: string): boolean {

@@ -72,19 +72,19 @@ function JobList({ view, onSaid }: PartProps): ReactElement {
             isOpen={job.id === book.open}
             onOpen={() => {
               change((before) => openJob(before, job.id));
-              onSaid(say("“{name}” opened.", { name: jobName(job) }));
+              onSaid(say("“{name}” opened.", { name: jobName(job, say) }));
             }}
             onDuplicate={() => {
               const stamp = newStamp();
               change((before) => duplicateWithTitle(before, job, stamp));
-              onSaid(say("“{name}” duplicated; the copy is open.", { name: jobName(job) }));
+              onSaid(say("“{name}” duplicated; the copy is open.", { name: jobName(job, say) }));
             }}
             onDelete={() => {
               const stamp = newStamp();
               change((before) => deleteJobs(before, [job.id], stamp));
               onSaid(
                 say("“{name}” deleted. It can be brought back for {days} days.", {
-                  name: jobName(job),
+                  name: jobName(job, say),
                   days: DAYS_KEPT,
                 }),
               );
@@ -124,9 +124,9 @@ interface RowProps {
 }
 
 function JobRow({ job, isOpen, onOpen, onDuplicate, onDelete }: RowProps): ReactElement {
-  const name = jobName(job);
   const language = useLanguage();
   const say = sayIn(language);
+  const name = jobName(job, say);
   return (
     <li>
       <div>

@@ -28,6 +28,6 @@ export function stepWords(step: BookStep, say: Say): string {
     return say("{jobs} taken in from a file", { jobs: jobsWords(step.jobs.length, say) });
   const [first] = step.jobs;
   return first !== undefined && step.jobs.length === 1
-    ? say("“{name}” deleted", { name: jobName(first) })
+    ? say("“{name}” deleted", { name: jobName(first, say) })
     : say("{jobs} deleted", { jobs: jobsWords(step.jobs.length, say) });
 }

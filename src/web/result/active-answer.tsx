@@ -2,12 +2,12 @@ import type { ReactElement } from "react";
 import type { ActiveVerdict, DryingStep, Share, TankState } from "../../agronomy/index.ts";
 import { sayIn, useLanguage } from "../language/language-context.ts";
 import { Text } from "../language/text.tsx";
-import { DryingPicture } from "./drying-picture.tsx";
+import { Numbers } from "./active-numbers.tsx";
+import { clockSums } from "./chemistry-sums.ts";
 import { Evidence, Rule, SourceLink } from "./evidence.tsx";
 import { fillOf, Swatch } from "./patterns.tsx";
 import type { Fill } from "./patterns.tsx";
 import { SumList } from "./sum-list.tsx";
-import { clockSum } from "./sums.ts";
 import { SharePicture } from "./share-picture.tsx";
 import {
   clockWords,
@@ -37,7 +37,7 @@ export function ActiveAnswer(props: ActiveAnswerProps): ReactElement {
   const language = useLanguage();
   const say = sayIn(language);
   const name = language.phrases.name(verdict.name);
-  const clock = clockSum(verdict.byClock, holdingTime_h);
+  const clock = clockSums(verdict.byClock, holdingTime_h, language);
   const ends = endsWords(verdict.onLeaf, verdict.name, language);
   const mud = onMudWords(verdict.onMud, language);
   const acid = ownAcidWords(verdict.onLeaf, language);
@@ -87,7 +87,7 @@ export function ActiveAnswer(props: ActiveAnswerProps): ReactElement {
             <Text of={verdict.byClock.why} />
           </p>
         )}
-        {clock !== null && <SumList summary="How it was worked out" sums={[clock]} />}
+        <SumList summary="How it was worked out" sums={clock} />
       </div>
       {verdict.rules.length > 0 && (
         <ul className="rules">
@@ -167,113 +167,5 @@ function Legend({ verdict, unsure }: { verdict: ActiveVerdict; unsure: boolean }
         </li>
       )}
     </ul>
-  );
-}
-
-interface NumbersProps extends Pick<ActiveAnswerProps, "verdict" | "path" | "tank"> {
-  readonly id: string;
-}
-
-/** The figures behind the picture, as tables. */
-function Numbers(props: NumbersProps): ReactElement {
-  const { id, verdict, path, tank } = props;
-  const language = useLanguage();
-  const say = sayIn(language);
-  const rows: readonly (readonly [string, Pick<Share, "free" | "heldBy"> | null])[] = [
-    ["in the tank", verdict.inTank],
-    ["on the leaf, central", verdict.onLeaf],
-    ["on the leaf, salt never forms", verdict.onLeaf.withoutSolid],
-    ["on the leaf, salt forms at once", verdict.onLeaf.withSolid],
-  ];
-  const solids = tank.solids.map((solid) => `${solid.name} ${figure(solid.amount_molPerL * 1000)} mmol/L`);
-  return (
-    <details>
-      <summary>{say("The numbers for {active}", { active: language.phrases.name(verdict.name) })}</summary>
-      <p>
-        Free share = active bound to nothing but hydrogen, sodium, potassium or ammonium ÷ all of the active.
-        {verdict.inTank.free !== null &&
-          ` In the tank: ${figure(1000 * verdict.inTank.free * verdict.concentration_molPerL, 4)} ÷ ${figure(1000 * verdict.concentration_molPerL, 4)} mmol/L = ${figure(verdict.inTank.free)}.`}{" "}
-        <Evidence of="computed" />
-      </p>
-      <p>
-        Tank: pH {figure(tank.pH)}, ionic strength {figure(tank.ionicStrength_molPerL)} mol/L, solids:{" "}
-        {solids.length === 0 ? "none" : solids.join(", ")}.
-        {tank.extrapolated && " Activity coefficients are used beyond the range they were fitted to."}
-      </p>
-      <div className="table" role="region" aria-label={`Shares of ${verdict.name}`} tabIndex={0}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">Where</th>
-              <th scope="col">Free, share of 1</th>
-              <th scope="col">Held, share of 1</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(([where, share]) => (
-              <tr key={where}>
-                <th scope="row">{where}</th>
-                <td>{share === null || share.free === null ? "not known" : figure(share.free)}</td>
-                <td>
-                  {share === null || share.free === null
-                    ? "not known"
-                    : heldParts(share.heldBy)
-                        .map(([holder, part]) => `${holder} ${figure(part)}`)
-                        .join(", ") || "nothing"}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
-      {verdict.onLeaf.free !== null && (
-        <>
-          <DryingPicture id={`${id}-drying`} active={verdict.active} name={verdict.name} path={path} />
-          <DryingTable verdict={verdict} path={path} />
-        </>
-      )}
-    </details>
-  );
-}
-
-function DryingTable({
-  verdict,
-  path,
-}: {
-  verdict: ActiveVerdict;
-  path: readonly DryingStep[];
-}): ReactElement {
-  return (
-    <div className="table" role="region" aria-label={`Drying path of ${verdict.name}`} tabIndex={0}>
-      <table>
-        <caption>The drop as it dries</caption>
-        <thead>
-          <tr>
-            <th scope="col">Times stronger</th>
-            <th scope="col">Free, share of 1</th>
-            <th scope="col">pH</th>
-            <th scope="col">Ionic strength, mol/L</th>
-            <th scope="col">Solids</th>
-          </tr>
-        </thead>
-        <tbody>
-          {path.map((step) => {
-            const free = step.free[verdict.active] ?? null;
-            return (
-              <tr key={step.factor}>
-                <th scope="row">{figure(step.factor, 2)}</th>
-                <td>{free === null ? "not known" : figure(free)}</td>
-                <td>{figure(step.pH)}</td>
-                <td>
-                  {figure(step.ionicStrength_molPerL)}
-                  {step.extrapolated && " (beyond the fitted range)"}
-                </td>
-                <td>{step.solids.map((solid) => solid.name).join(", ") || "none"}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </div>
   );
 }

@@ -1,30 +1,21 @@
 import type { ReactElement } from "react";
 import type { Balance, BalanceLine } from "../../agronomy/index.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
 import { Evidence, SourceLink } from "./evidence.tsx";
 import { Formula } from "./formula.tsx";
 import { balanceSum, formationText } from "./balance-words.ts";
-import { figure } from "./words.ts";
-
-const words = {
-  title: (name: string, where: string) => `Where ${name} is, ${where}`,
-  form: "Form",
-  held: "Held by",
-  logK: "log K",
-  putIn: "Numbers put in",
-  amount: "mmol/L",
-  source: "Source",
-  free: "free",
-  solid: "solid: what the balance leaves",
-  temperature: (temperature: string) =>
-    `Each form: 10^(log K + how many × log activity of what it is made of) ÷ activity coefficient, at ${temperature} °C.`,
-  drop: (factor: string) => `In a drop dried to one part in ${factor} of its water.`,
-} as const;
+import { figure, placeWords } from "./words.ts";
 
 /** The free share of an active: its forms, with the constant, the numbers put in and the source of each. */
 export function BalanceTable({ balance }: { balance: Balance }): ReactElement {
   const { name, where, lines, factor, temperature_C } = balance;
-  const sum = balanceSum(balance);
-  const title = words.title(name, where);
+  const language = useLanguage();
+  const say = sayIn(language);
+  const sum = balanceSum(balance, language);
+  const title = say("Where {active} is, {where}", {
+    active: language.phrases.name(name),
+    where: placeWords(where, language),
+  });
   return (
     <>
       <dl className="sums">
@@ -42,12 +33,12 @@ export function BalanceTable({ balance }: { balance: Balance }): ReactElement {
           <caption>{title}</caption>
           <thead>
             <tr>
-              <th scope="col">{words.form}</th>
-              <th scope="col">{words.held}</th>
-              <th scope="col">{words.amount}</th>
-              <th scope="col">{words.logK}</th>
-              <th scope="col">{words.putIn}</th>
-              <th scope="col">{words.source}</th>
+              <th scope="col">{say("Form")}</th>
+              <th scope="col">{say("Held by")}</th>
+              <th scope="col">mmol/L</th>
+              <th scope="col">log K</th>
+              <th scope="col">{say("Numbers put in")}</th>
+              <th scope="col">{say("Source")}</th>
             </tr>
           </thead>
           <tbody>
@@ -58,22 +49,31 @@ export function BalanceTable({ balance }: { balance: Balance }): ReactElement {
         </table>
       </div>
       <p className="about">
-        {words.temperature(figure(temperature_C, 2))} {factor > 1 && words.drop(figure(factor, 2))}
+        {say(
+          "Each form: 10^(log K + how many × log activity of what it is made of) ÷ activity coefficient, at {temperature} °C.",
+          { temperature: figure(temperature_C, 2, language) },
+        )}{" "}
+        {factor > 1 &&
+          say("In a drop dried to one part in {factor} of its water.", {
+            factor: figure(factor, 2, language),
+          })}
       </p>
     </>
   );
 }
 
 function Row({ line }: { line: BalanceLine }): ReactElement {
+  const language = useLanguage();
+  const say = sayIn(language);
   return (
     <tr>
       <th scope="row">
         <Formula text={line.form} />
       </th>
-      <td>{line.holders.length === 0 ? words.free : line.holders.join(", ")}</td>
-      <td>{figure(1000 * line.active_molPerL)}</td>
-      <td>{line.logK === null ? "–" : figure(line.logK)}</td>
-      <td>{line.isSolid ? words.solid : formationText(line)}</td>
+      <td>{line.holders.map(language.phrases.name).join(", ") || say("free")}</td>
+      <td>{figure(1000 * line.active_molPerL, 3, language)}</td>
+      <td>{line.logK === null ? "–" : figure(line.logK, 3, language)}</td>
+      <td>{line.isSolid ? say("solid: what the balance leaves") : formationText(line, language)}</td>
       <td>{line.source === null ? "–" : <SourceLink source={line.source} />}</td>
     </tr>
   );

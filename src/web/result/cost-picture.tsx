@@ -1,6 +1,8 @@
 import type { ReactElement } from "react";
 import type { Job, Programme } from "../../agronomy/index.ts";
-import { costWords, inHundred, leastFreeOf, sureWords } from "./words.ts";
+import type { Language } from "../../words/index.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
+import { costWords, inHundred, leastFreeOf, placeWords, sureWords } from "./words.ts";
 import { programmeWords } from "./programme-words.ts";
 
 /** Heights of the picture [px]. */
@@ -32,10 +34,11 @@ export function CostPicture({ programmes, aim, picked }: CostPictureProps): Reac
       number: index + 1,
       free: leastFreeOf(programme.actives, aim.where)?.free ?? null,
     }));
+  const say = sayIn(useLanguage());
   const drawn = points.filter((point) => point.free !== null && point.programme.cost.perHa !== null);
   return (
     <details>
-      <summary>Cost against free share</summary>
+      <summary>{say("Cost against free share")}</summary>
       {drawn.length > 0 && <Plot points={drawn} aim={aim} picked={picked} />}
       <CostTable points={points} aim={aim} picked={picked} />
     </details>
@@ -43,6 +46,9 @@ export function CostPicture({ programmes, aim, picked }: CostPictureProps): Reac
 }
 
 function Plot({ points, aim, picked }: { points: readonly Point[] } & Omit<CostPictureProps, "programmes">) {
+  const language = useLanguage();
+  const say = sayIn(language);
+  const where = placeWords(aim.where, language);
   const costs = points.map(({ programme }) => programme.cost.perHa ?? 0);
   const most = roundUp(Math.max(...costs));
   const least = Math.min(aim.freeShare, ...points.map(({ free }) => free ?? 1));
@@ -52,8 +58,8 @@ function Plot({ points, aim, picked }: { points: readonly Point[] } & Omit<CostP
   return (
     <figure className="plot">
       <svg width="100%" height={HEIGHT} role="img" aria-labelledby="cost-title cost-text">
-        <title id="cost-title">Cost per hectare against free share</title>
-        <desc id="cost-text">{costSentence(points)}</desc>
+        <title id="cost-title">{say("Cost per hectare against free share")}</title>
+        <desc id="cost-text">{costSentence(points, language)}</desc>
         <g className="axis">
           {[from, (from + 1) / 2, 1].map((mark) => (
             <g key={mark}>
@@ -65,11 +71,11 @@ function Plot({ points, aim, picked }: { points: readonly Point[] } & Omit<CostP
           ))}
           {[0, 0.5, 1].map((part) => (
             <text key={part} x={x(part * most)} y={TOP + PLOT + 18} textAnchor="middle">
-              {part * most}
+              {language.figures.figure(part * most)}
             </text>
           ))}
           <text x="100%" y={TOP + PLOT + 38} textAnchor="end">
-            cost per ha
+            {say("cost per ha")}
           </text>
         </g>
         <line x1={`${String(LEFT)}%`} x2="100%" y1={y(aim.freeShare)} y2={y(aim.freeShare)} className="aim" />
@@ -83,8 +89,11 @@ function Plot({ points, aim, picked }: { points: readonly Point[] } & Omit<CostP
         ))}
       </svg>
       <figcaption className="about">
-        Free in 100 {aim.where}, against cost per hectare. Dashed line: your aim. Filled: the row picked.{" "}
-        {costSentence(points)}
+        {say(
+          "Free in 100 {where}, against cost per hectare. Dashed line: your aim. Filled: the row picked.",
+          { where },
+        )}{" "}
+        {costSentence(points, language)}
       </figcaption>
     </figure>
   );
@@ -95,17 +104,19 @@ function CostTable({
   aim,
   picked,
 }: { points: readonly Point[] } & Omit<CostPictureProps, "programmes">) {
+  const language = useLanguage();
+  const say = sayIn(language);
   return (
-    <div className="table" role="region" aria-label="Cost against free share" tabIndex={0}>
+    <div className="table" role="region" aria-label={say("Cost against free share")} tabIndex={0}>
       <table className="words-table">
-        <caption>Every way out that is not blocked</caption>
+        <caption>{say("Every way out that is not blocked")}</caption>
         <thead>
           <tr>
-            <th scope="col">No.</th>
-            <th scope="col">Way out</th>
-            <th scope="col">Cost</th>
-            <th scope="col">Free in 100 {aim.where}</th>
-            <th scope="col">Aim met</th>
+            <th scope="col">{say("No.")}</th>
+            <th scope="col">{say("Way out")}</th>
+            <th scope="col">{say("Cost")}</th>
+            <th scope="col">{say("Free in 100 {where}", { where: placeWords(aim.where, language) })}</th>
+            <th scope="col">{say("Aim met")}</th>
           </tr>
         </thead>
         <tbody>
@@ -113,12 +124,12 @@ function CostTable({
             <tr key={programme.id}>
               <td>{number}</td>
               <th scope="row">
-                {programmeWords(programme)}
-                {programme.id === picked && " (picked)"}
+                {programmeWords(programme, language)}
+                {programme.id === picked && ` (${say("picked")})`}
               </th>
-              <td>{costWords(programme.cost.perHa)}</td>
-              <td>{free === null ? "not known" : inHundred(free)}</td>
-              <td>{sureWords(programme.confidence) ?? "not known"}</td>
+              <td>{costWords(programme.cost.perHa, language)}</td>
+              <td>{free === null ? say("not known") : inHundred(free, language)}</td>
+              <td>{sureWords(programme.confidence, language) ?? say("not known")}</td>
             </tr>
           ))}
         </tbody>
@@ -128,14 +139,19 @@ function CostTable({
 }
 
 /** The picture in one sentence. */
-function costSentence(points: readonly Point[]): string {
+function costSentence(points: readonly Point[], language: Language): string {
+  const say = sayIn(language);
   const meets = points
     .filter(({ programme }) => programme.meetsAim === true)
     .sort((a, b) => (a.programme.cost.perHa ?? 0) - (b.programme.cost.perHa ?? 0));
   const cheapest = meets[0];
-  if (cheapest === undefined) return "None of them meets the aim.";
+  if (cheapest === undefined) return say("None of them meets the aim.");
   const { programme, number } = cheapest;
-  return `Cheapest that meets the aim: number ${String(number)}, ${programmeWords(programme)}, ${costWords(programme.cost.perHa)}.`;
+  return say("Cheapest that meets the aim: number {number}, {way}, {cost}.", {
+    number,
+    way: programmeWords(programme, language),
+    cost: costWords(programme.cost.perHa, language),
+  });
 }
 
 /** The end of the cost scale: a round figure at or above the dearest. */

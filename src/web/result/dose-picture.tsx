@@ -1,6 +1,9 @@
 import type { ReactElement } from "react";
 import type { DoseCurve, DosePoint } from "../../agronomy/index.ts";
-import { figure, inHundred } from "./words.ts";
+import { ENGLISH } from "../../words/index.ts";
+import type { Language } from "../../words/index.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
+import { figure, inHundred, placeWords } from "./words.ts";
 
 /** Heights of the picture [px]. */
 const PLOT = 190;
@@ -10,31 +13,10 @@ const LEFT = 9;
 const RIGHT = 4;
 const STARTS = [0.9, 0.8, 0.6, 0.5, 0.2, 0] as const;
 
-const words = {
-  title: "Dose against free share",
-  axis: "g per L of spray",
-  dose: "dose",
-  rule: "rule",
-  caption:
-    "Free in 100, least-free active, against the dose. Whole line: on the leaf. Dotted line: in the tank. Dashed: your aim.",
-  lines: "Upright lines: this dose, and the published rule where there is one. Shaded: beyond the label.",
-  central: "Central answers, without ranges.",
-  table: "The points of the curve",
-  tableDose: "Dose, g/L",
-  tank: "In the tank, in 100",
-  leaf: "On the leaf, in 100",
-  unknown: "not known",
-  thisDose: "this dose",
-  met: (dose: string, where: string) => `The aim is first met ${where} at ${dose} g/L or less.`,
-  notMet: (where: string) => `No dose shown meets the aim ${where}.`,
-  from: (none: string, leaf: string) =>
-    `On the leaf ${none} in 100 free with nothing added, ${leaf} at this dose.`,
-  labelled: (least: string, most: string) => `The label allows ${least} to ${most} g/L.`,
-  ruled: (rule: string) => `The published rule gives ${rule} g/L.`,
-} as const;
-
 /** Free share against dose, with the aim, the label's range and the published rule; its numbers in a table behind. */
 export function DosePicture({ curve, id }: { curve: DoseCurve; id: string }): ReactElement {
+  const language = useLanguage();
+  const say = sayIn(language);
   const { points, aim, label, publishedRule_gPerL, dose_gPerL } = curve;
   // The name of each line stands on its outer side, so that two near lines keep theirs apart.
   const doseLeft = publishedRule_gPerL !== null && publishedRule_gPerL > dose_gPerL;
@@ -47,8 +29,8 @@ export function DosePicture({ curve, id }: { curve: DoseCurve; id: string }): Re
   return (
     <figure className="plot">
       <svg width="100%" height={HEIGHT} role="img" aria-labelledby={`${id}-title ${id}-text`}>
-        <title id={`${id}-title`}>{words.title}</title>
-        <desc id={`${id}-text`}>{curveWords(curve)}</desc>
+        <title id={`${id}-title`}>{say("Dose against free share")}</title>
+        <desc id={`${id}-text`}>{curveWords(curve, language)}</desc>
         <LabelRange label={label} end={end} />
         <g className="axis">
           {[from, (from + 1) / 2, 1].map((mark) => (
@@ -61,11 +43,11 @@ export function DosePicture({ curve, id }: { curve: DoseCurve; id: string }): Re
           ))}
           {[0, 0.5, 1].map((part) => (
             <text key={part} x={x(part * end)} y={TOP + PLOT + 18} textAnchor="middle">
-              {figure(part * end, 2)}
+              {figure(part * end, 2, language)}
             </text>
           ))}
           <text x="100%" y={TOP + PLOT + 38} textAnchor="end">
-            {words.axis}
+            {say("g per L of spray")}
           </text>
         </g>
         <line x1={`${String(LEFT)}%`} x2="100%" y1={y(aim.freeShare)} y2={y(aim.freeShare)} className="aim" />
@@ -73,21 +55,27 @@ export function DosePicture({ curve, id }: { curve: DoseCurve; id: string }): Re
         <Curve points={points} of={(point) => point.onLeaf} className="curve" x={x} y={y} />
         <Upright
           at={x(dose_gPerL)}
-          name={words.dose}
+          name={say("dose")}
           className="interval"
           anchor={doseLeft ? "end" : "start"}
         />
         {publishedRule_gPerL !== null && (
           <Upright
             at={x(publishedRule_gPerL)}
-            name={words.rule}
+            name={say("rule")}
             className="rule-line"
             anchor={doseLeft ? "start" : "end"}
           />
         )}
       </svg>
       <figcaption className="about">
-        {words.caption} {words.lines} {words.central} {curveWords(curve)}
+        {say(
+          "Free in 100, least-free active, against the dose. Whole line: on the leaf. Dotted line: in the tank. Dashed: your aim.",
+        )}{" "}
+        {say(
+          "Upright lines: this dose, and the published rule where there is one. Shaded: beyond the label.",
+        )}{" "}
+        {say("Central answers, without ranges.")} {curveWords(curve, language)}
       </figcaption>
     </figure>
   );
@@ -168,24 +156,28 @@ function Upright(props: {
 
 /** The numbers of the curve. */
 export function DoseTable({ curve }: { curve: DoseCurve }): ReactElement {
-  const shown = (free: number | null): string => (free === null ? words.unknown : figure(100 * free));
+  const language = useLanguage();
+  const say = sayIn(language);
+  const title = say("The points of the curve");
+  const shown = (free: number | null): string =>
+    free === null ? say("not known") : figure(100 * free, 3, language);
   return (
-    <div className="table" role="region" aria-label={words.table} tabIndex={0}>
+    <div className="table" role="region" aria-label={title} tabIndex={0}>
       <table>
-        <caption>{words.table}</caption>
+        <caption>{title}</caption>
         <thead>
           <tr>
-            <th scope="col">{words.tableDose}</th>
-            <th scope="col">{words.tank}</th>
-            <th scope="col">{words.leaf}</th>
+            <th scope="col">{say("Dose, g/L")}</th>
+            <th scope="col">{say("In the tank, in 100")}</th>
+            <th scope="col">{say("On the leaf, in 100")}</th>
           </tr>
         </thead>
         <tbody>
           {curve.points.map((point) => (
             <tr key={point.dose_gPerL}>
               <th scope="row">
-                {figure(point.dose_gPerL)}
-                {point.dose_gPerL === curve.dose_gPerL && ` (${words.thisDose})`}
+                {figure(point.dose_gPerL, 3, language)}
+                {point.dose_gPerL === curve.dose_gPerL && ` (${say("this dose")})`}
               </th>
               <td>{shown(point.inTank)}</td>
               <td>{shown(point.onLeaf)}</td>
@@ -198,19 +190,34 @@ export function DoseTable({ curve }: { curve: DoseCurve }): ReactElement {
 }
 
 /** The picture in sentences. */
-export function curveWords(curve: DoseCurve): string {
+export function curveWords(curve: DoseCurve, language: Language = ENGLISH): string {
+  const say = sayIn(language);
+  const put = (dose: number): string => figure(dose, 3, language);
+  const where = placeWords(curve.aim.where, language);
   const { points, aim, label, publishedRule_gPerL, dose_gPerL } = curve;
   const of = (point: DosePoint): number | null => (aim.where === "in the tank" ? point.inTank : point.onLeaf);
   const first = points.find((point) => (of(point) ?? 0) >= aim.freeShare);
   const none = points[0]?.onLeaf ?? null;
   const leaf = points.find((point) => point.dose_gPerL === dose_gPerL)?.onLeaf ?? null;
   return [
-    none === null || leaf === null ? "" : words.from(inHundred(none), inHundred(leaf)),
-    first === undefined ? words.notMet(aim.where) : words.met(figure(first.dose_gPerL), aim.where),
+    none === null || leaf === null
+      ? ""
+      : say("On the leaf {none} in 100 free with nothing added, {leaf} at this dose.", {
+          none: inHundred(none, language),
+          leaf: inHundred(leaf, language),
+        }),
+    first === undefined
+      ? say("No dose shown meets the aim {where}.", { where })
+      : say("The aim is first met {where} at {dose} g/L or less.", { where, dose: put(first.dose_gPerL) }),
     label.least_gPerL === null || label.most_gPerL === null
       ? ""
-      : words.labelled(figure(label.least_gPerL), figure(label.most_gPerL)),
-    publishedRule_gPerL === null ? "" : words.ruled(figure(publishedRule_gPerL)),
+      : say("The label allows {least} to {most} g/L.", {
+          least: put(label.least_gPerL),
+          most: put(label.most_gPerL),
+        }),
+    publishedRule_gPerL === null
+      ? ""
+      : say("The published rule gives {rule} g/L.", { rule: put(publishedRule_gPerL) }),
   ]
     .filter((sentence) => sentence !== "")
     .join(" ");

@@ -1,5 +1,7 @@
 import type { ReactElement } from "react";
 import type { DryingStep } from "../../agronomy/index.ts";
+import type { Language } from "../../words/index.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
 import { fillOf } from "./patterns.tsx";
 import { figure, heldParts, inHundred } from "./words.ts";
 
@@ -30,6 +32,8 @@ interface Column {
  * concentration is logarithmic. The same numbers stand in the table behind it.
  */
 export function DryingPicture({ id, active, name, path }: DryingPictureProps): ReactElement | null {
+  const language = useLanguage();
+  const say = sayIn(language);
   const columns = columnsOf(active, path);
   const last = columns.at(-1);
   if (last === undefined || columns.length < 2) return null;
@@ -43,8 +47,8 @@ export function DryingPicture({ id, active, name, path }: DryingPictureProps): R
   return (
     <figure className="plot">
       <svg width="100%" height={HEIGHT} role="img" aria-labelledby={`${id}-title ${id}-text`}>
-        <title id={`${id}-title`}>{`Held share of ${name} as the drop dries`}</title>
-        <desc id={`${id}-text`}>{dryingWords(columns)}</desc>
+        <title id={`${id}-title`}>{say("Held share of {active} as the drop dries", { active: name })}</title>
+        <desc id={`${id}-text`}>{dryingWords(columns, language)}</desc>
         <g className="axis">
           {[0, 0.5, 1].map((part) => (
             <g key={part}>
@@ -66,7 +70,7 @@ export function DryingPicture({ id, active, name, path }: DryingPictureProps): R
             </text>
           ))}
           <text x="100%" y={TOP + PLOT + 38} textAnchor="end">
-            times stronger
+            {say("times stronger")}
           </text>
         </g>
         {columns.map((column) => (
@@ -74,7 +78,8 @@ export function DryingPicture({ id, active, name, path }: DryingPictureProps): R
         ))}
       </svg>
       <figcaption className="about">
-        Held in 100, against how many times stronger the drop has become. {dryingWords(columns)}
+        {say("Held in 100, against how many times stronger the drop has become.")}{" "}
+        {dryingWords(columns, language)}
       </figcaption>
     </figure>
   );
@@ -119,12 +124,25 @@ function columnsOf(active: string, path: readonly DryingStep[]): readonly Column
 }
 
 /** The path in one sentence: held at first, at the middle, at the end. */
-function dryingWords(columns: readonly Column[]): string {
+function dryingWords(columns: readonly Column[], language: Language): string {
+  const say = sayIn(language);
   const first = columns[0];
   const last = columns.at(-1);
   if (first === undefined || last === undefined) return "";
   const tenfold = columns.find((column) => column.factor >= 10 && column !== last);
-  const between =
-    tenfold === undefined ? "" : `${inHundred(tenfold.held)} at ${figure(tenfold.factor, 2)} times, `;
-  return `Held: ${inHundred(first.held)} in 100 in the tank, ${between}${inHundred(last.held)} at ${figure(last.factor, 2)} times, where it dries no further.`;
+  const ends = {
+    tank: inHundred(first.held, language),
+    last: inHundred(last.held, language),
+    times: figure(last.factor, 2, language),
+  };
+  return tenfold === undefined
+    ? say("Held: {tank} in 100 in the tank, {last} at {times} times, where it dries no further.", ends)
+    : say(
+        "Held: {tank} in 100 in the tank, {middle} at {between} times, {last} at {times} times, where it dries no further.",
+        {
+          ...ends,
+          middle: inHundred(tenfold.held, language),
+          between: figure(tenfold.factor, 2, language),
+        },
+      );
 }

@@ -76,7 +76,10 @@ export function MoneyFacts({ planned, picked }: MoneyProps): ReactElement {
         {say("Held: price of the product times the share held, where the aim is judged.")}{" "}
         <Evidence of="computed" />
       </p>
-      <SumList summary="How these amounts were worked out" sums={moneySums(job, nothingAdded, picked)} />
+      <SumList
+        summary="How these amounts were worked out"
+        sums={moneySums(job, nothingAdded, picked, language)}
+      />
       {unpriced && (
         <p className="about">{say("Give the price of each product to see the worth of what is held.")}</p>
       )}

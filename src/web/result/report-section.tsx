@@ -2,14 +2,8 @@ import type { ReactElement } from "react";
 import type { Programme } from "../../agronomy/index.ts";
 import type { EngineView } from "../engine/use-engine.ts";
 import { Section } from "../form/section.tsx";
+import { useSay } from "../language/language-context.ts";
 import { saveText } from "../save-text.ts";
-
-const words = {
-  title: "Report for the grower",
-  lead: "A page of plain words, then the reasoning, then the sources.",
-  print: "Print the report",
-  save: "Save the report (HTML)",
-} as const;
 
 interface ReportSectionProps {
   readonly plan: number;
@@ -19,15 +13,27 @@ interface ReportSectionProps {
 
 /** The report on the picked way, to print or to save as one file. */
 export function ReportSection({ plan, programme, askAbout }: ReportSectionProps): ReactElement {
+  const say = useSay();
   const withReport = async (use: (page: string) => void): Promise<void> => {
     const reply = await askAbout({ plan, programme: programme.id, what: "report" });
     if (reply !== null) use(reply.report);
   };
   return (
-    <Section id="section-report" title={words.title} lead={words.lead}>
+    <Section
+      id="section-report"
+      title="Report for the grower"
+      lead="A page of plain words, then the reasoning, then the sources."
+    >
       <div className="asks">
-        <button type="button" onClick={() => void withReport(printPage)}>
-          {words.print}
+        <button
+          type="button"
+          onClick={() =>
+            void withReport((page) => {
+              printPage(page, say("Report for the grower"));
+            })
+          }
+        >
+          {say("Print the report")}
         </button>
         <button
           type="button"
@@ -38,7 +44,7 @@ export function ReportSection({ plan, programme, askAbout }: ReportSectionProps)
             })
           }
         >
-          {words.save}
+          {say("Save the report (HTML)")}
         </button>
       </div>
     </Section>
@@ -46,10 +52,10 @@ export function ReportSection({ plan, programme, askAbout }: ReportSectionProps)
 }
 
 /** Prints a page by itself, out of a frame that is not seen. */
-function printPage(page: string): void {
+function printPage(page: string, title: string): void {
   const frame = document.createElement("iframe");
   frame.className = "print-frame";
-  frame.title = words.title;
+  frame.title = title;
   frame.setAttribute("aria-hidden", "true");
   frame.srcdoc = page;
   frame.onload = () => {

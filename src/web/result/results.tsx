@@ -10,6 +10,7 @@ import { ActiveAnswer } from "./active-answer.tsx";
 import { CardSection } from "./card-section.tsx";
 import { AnswerLine } from "./answer-line.tsx";
 import { Certainty } from "./certainty.tsx";
+import { alkalinitySum } from "./chemistry-sums.ts";
 import { CostPicture } from "./cost-picture.tsx";
 import { Cautions, Jar, LoadTable, Order } from "./filling.tsx";
 import { ReportSection } from "./report-section.tsx";
@@ -128,7 +129,7 @@ const Following = memo(function Following({
       </Section>
       <Section id="section-loads" title="Loads" lead={say("For: {way}.", { way: pickedWords })}>
         <LoadTable loads={loads} />
-        <SumList summary="How these were worked out" sums={fillingSums(job, picked)} />
+        <SumList summary="How these were worked out" sums={fillingSums(job, picked, language)} />
         <h4>{say("Jar test")}</h4>
         <Jar jar={jar} jarVolume_L={picked.filling.jarVolume_L} />
       </Section>
@@ -136,7 +137,10 @@ const Following = memo(function Following({
       <ReportSection plan={planned.id} programme={picked} askAbout={askAbout} />
       <Section id="section-water-facts" title="The water, checked">
         <WaterFacts water={plan.water} />
-        <SumList summary="How the hardness was worked out" sums={[hardnessSum(plan)]} />
+        <SumList
+          summary="How hardness and alkalinity were worked out"
+          sums={[hardnessSum(plan, language), alkalinitySum(job, plan, language)]}
+        />
       </Section>
       <KnownActives known={known.actives} sources={beside} />
       <Section id="section-sources" title="Sources" lead="Exactly those this result rests on.">

@@ -74,6 +74,7 @@ function Axis(): ReactElement {
 }
 
 function Bar({ top, segments }: { top: number; segments: readonly Segment[] }): ReactElement {
+  const say = sayIn(useLanguage());
   return (
     <g>
       {segments.map(({ from, to, fill }) => (
@@ -89,7 +90,7 @@ function Bar({ top, segments }: { top: number; segments: readonly Segment[] }): 
       {segments.length === 0 && <rect className="bar bar-unknown" x="0" y={top} width="100%" height={BAR} />}
       {segments.length === 0 && (
         <text x="50%" y={top + BAR / 2 + 6} textAnchor="middle" className="unknown-word">
-          not known
+          {say("not known")}
         </text>
       )}
     </g>

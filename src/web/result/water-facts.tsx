@@ -59,8 +59,13 @@ export function WaterFacts({ water }: { water: Plan["water"] }): ReactElement {
               <li key={`${a.code} ${a.about}`}>
                 <Text of={a.why} />{" "}
                 <span className="about">
-                  <Formula text={a.about} />: {figure(a.value)} {a.unit}, from {figure(a.low)} to{" "}
-                  {figure(a.high)}.
+                  <Formula text={language.phrases.name(a.about)} />:{" "}
+                  {say("{value} {unit}, from {low} to {high}.", {
+                    value: figure(a.value, 3, language),
+                    unit: a.unit,
+                    low: figure(a.low, 3, language),
+                    high: figure(a.high, 3, language),
+                  })}
                 </span>{" "}
                 <Evidence of={a.evidence} /> <SourceLink source={a.source} />
               </li>
@@ -69,12 +74,12 @@ export function WaterFacts({ water }: { water: Plan["water"] }): ReactElement {
         </>
       )}
       <details>
-        <summary>Ions put into the calculation</summary>
-        <div className="table" role="region" aria-label="Ions" tabIndex={0}>
+        <summary>{say("Ions put into the calculation")}</summary>
+        <div className="table" role="region" aria-label={say("Ions put into the calculation")} tabIndex={0}>
           <table>
             <thead>
               <tr>
-                <th scope="col">Total of</th>
+                <th scope="col">{say("Total of")}</th>
                 <th scope="col">mmol/L</th>
               </tr>
             </thead>
@@ -84,7 +89,7 @@ export function WaterFacts({ water }: { water: Plan["water"] }): ReactElement {
                   <th scope="row">
                     <Formula text={ion} />
                   </th>
-                  <td>{figure(1000 * amount)}</td>
+                  <td>{figure(1000 * amount, 3, language)}</td>
                 </tr>
               ))}
             </tbody>

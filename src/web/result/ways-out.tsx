@@ -3,9 +3,11 @@ import type { ReactElement } from "react";
 import type { Job, LeafShare, Programme } from "../../agronomy/index.ts";
 import { sayIn, useLanguage } from "../language/language-context.ts";
 import { Text } from "../language/text.tsx";
+import { ruleSum } from "./chemistry-sums.ts";
 import { Evidence, Rule, SourceLink } from "./evidence.tsx";
 import { commonRemarks, ownRemarks } from "../../report/index.ts";
 import { programmeWords } from "./programme-words.ts";
+import { SumList } from "./sum-list.tsx";
 import { costWords, inHundred, leastFreeOf, placeWords, rangeWords, sureWords } from "./words.ts";
 
 interface WaysOutProps {
@@ -208,6 +210,7 @@ function RowMore({ programme }: { programme: Programme }): ReactElement | null {
   const remarks = ownRemarks(programme);
   const language = useLanguage();
   const say = sayIn(language);
+  const rule = ruleSum(programme, language);
   if (reasons.length === 0 && remarks.length === 0 && publishedRuleDose === null) return null;
   return (
     <details className="way-more">
@@ -236,6 +239,7 @@ function RowMore({ programme }: { programme: Programme }): ReactElement | null {
               <Text of={publishedRuleDose.text} /> <Evidence of="published rule" />{" "}
               <SourceLink source={publishedRuleDose.source} />
             </p>
+            {rule !== null && <SumList summary="How the rule was worked out" sums={[rule]} />}
           </li>
         )}
       </ul>

@@ -2,14 +2,10 @@ import { useEffect, useState } from "react";
 import type { ReactElement } from "react";
 import type { Programme, Workings } from "../../agronomy/index.ts";
 import type { EngineView } from "../engine/use-engine.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
 import { BalanceTable } from "./balance-table.tsx";
 import { DosePicture, DoseTable } from "./dose-picture.tsx";
 import { programmeWords } from "./programme-words.ts";
-
-const words = {
-  summary: (way: string) => `Dose curve and free share worked out: ${way}`,
-  waiting: "Working it out.",
-} as const;
 
 interface WorkingsPanelProps {
   readonly plan: number;
@@ -19,6 +15,8 @@ interface WorkingsPanelProps {
 
 /** How the picked way came about: asked of the engine when it is opened. */
 export function WorkingsPanel({ plan, programme, askAbout }: WorkingsPanelProps): ReactElement {
+  const language = useLanguage();
+  const say = sayIn(language);
   const [open, setOpen] = useState(false);
   const [workings, setWorkings] = useState<Workings | null>(null);
   const { id } = programme;
@@ -40,8 +38,10 @@ export function WorkingsPanel({ plan, programme, askAbout }: WorkingsPanelProps)
         setOpen(event.currentTarget.open);
       }}
     >
-      <summary>{words.summary(programmeWords(programme))}</summary>
-      {open && workings === null && <p className="about">{words.waiting}</p>}
+      <summary>
+        {say("Dose curve and free share worked out: {way}", { way: programmeWords(programme, language) })}
+      </summary>
+      {open && workings === null && <p className="about">{say("Working it out.")}</p>}
       {workings !== null && workings.curve !== null && (
         <>
           <DosePicture id="dose-curve" curve={workings.curve} />

@@ -3,6 +3,7 @@ import type { ReactElement } from "react";
 import { findJob } from "../../records/index.ts";
 import { jobName } from "../jobs/job-content.ts";
 import type { BookView } from "../jobs/use-book.ts";
+import { useSay } from "../language/language-context.ts";
 import { saveText } from "../save-text.ts";
 import { jobLink } from "./job-link.ts";
 
@@ -16,28 +17,29 @@ interface SendProps {
 export function SendJob({ view, onSaid, onOpenLink }: SendProps): ReactElement {
   const job = findJob(view.book, view.book.open);
   const link = useLinkOf(job?.document ?? {});
+  const say = useSay();
   const [pasted, setPasted] = useState("");
-  const name = job === null ? "" : jobName(job);
+  const name = job === null ? "" : jobName(job, say);
   const copy = async (): Promise<void> => {
     try {
       await navigator.clipboard.writeText(link);
-      onSaid(`Link copied. It holds the whole job in ${String(link.length)} characters.`);
+      onSaid(say("Link copied. It holds the whole job in {count} characters.", { count: link.length }));
     } catch {
       window.document.querySelector<HTMLInputElement>("#job-link")?.select();
-      onSaid("The browser does not let the page copy. The link is marked; copy it by hand.");
+      onSaid(say("The browser does not let the page copy. The link is marked; copy it by hand."));
     }
   };
   return (
     <>
-      <h3>Send the open job</h3>
+      <h3>{say("Send the open job")}</h3>
       <p className="about">
-        The job is in the link itself. No server keeps it; whoever has the link can read it.
+        {say("The job is in the link itself. No server keeps it; whoever has the link can read it.")}
         {isOnThisComputer() &&
-          " This page runs on this computer alone: the other side pastes the link into its own page, below."}
+          ` ${say("This page runs on this computer alone: the other side pastes the link into its own page, below.")}`}
       </p>
       <div className="add-row">
         <div className="field">
-          <label htmlFor="job-link">Link that holds “{name}”</label>
+          <label htmlFor="job-link">{say("Link that holds “{name}”", { name })}</label>
           <input
             id="job-link"
             type="text"
@@ -49,7 +51,7 @@ export function SendJob({ view, onSaid, onOpenLink }: SendProps): ReactElement {
           />
         </div>
         <button type="button" onClick={() => void copy()}>
-          Copy the link
+          {say("Copy the link")}
         </button>
         {"share" in navigator && (
           <button
@@ -60,7 +62,7 @@ export function SendJob({ view, onSaid, onOpenLink }: SendProps): ReactElement {
               navigator.share({ title: name, url: link }).catch(() => undefined);
             }}
           >
-            Send the link
+            {say("Send the link")}
           </button>
         )}
         <button
@@ -68,10 +70,10 @@ export function SendJob({ view, onSaid, onOpenLink }: SendProps): ReactElement {
           className="quiet"
           onClick={() => {
             saveText(fileName(name), `${JSON.stringify(job?.document, null, 2)}\n`, "application/json");
-            onSaid(`“${name}” saved as a file. “Open file” opens it, here and elsewhere.`);
+            onSaid(say("“{name}” saved as a file. “Open file” opens it, here and elsewhere.", { name }));
           }}
         >
-          Save as a file
+          {say("Save as a file")}
         </button>
       </div>
       <form
@@ -83,7 +85,7 @@ export function SendJob({ view, onSaid, onOpenLink }: SendProps): ReactElement {
         }}
       >
         <div className="field">
-          <label htmlFor="pasted-link">A link that was sent to you</label>
+          <label htmlFor="pasted-link">{say("A link that was sent to you")}</label>
           <input
             id="pasted-link"
             type="text"
@@ -95,7 +97,7 @@ export function SendJob({ view, onSaid, onOpenLink }: SendProps): ReactElement {
           />
         </div>
         <button type="submit" className="quiet">
-          Open the link
+          {say("Open the link")}
         </button>
       </form>
     </>

@@ -2,6 +2,7 @@ import { useCallback, useEffect, useState } from "react";
 import { addJob, openJob, samePlain } from "../../records/index.ts";
 import { draftOf } from "../job/from-document.ts";
 import { contentOf, jobName } from "../jobs/job-content.ts";
+import { sayIn, useLanguage } from "../language/language-context.ts";
 import { newStamp } from "../jobs/start-book.ts";
 import type { BookView } from "../jobs/use-book.ts";
 import { holdsJob, readJobLink } from "./job-link.ts";
@@ -18,12 +19,14 @@ export function useLinkedJob(view: BookView): {
   openLink(text: string): Promise<void>;
 } {
   const { change } = view;
+  const language = useLanguage();
   const [outcome, setOutcome] = useState<LinkOutcome | null>(null);
   const openLink = useCallback(
     async (text: string): Promise<void> => {
+      const say = sayIn(language);
       const read = await readJobLink(text);
       if (!read.ok) {
-        setOutcome({ ok: false, words: read.problem });
+        setOutcome({ ok: false, words: say(read.problem) });
         return;
       }
       const content = contentOf({ draft: draftOf(read.document, "file"), undo: [] });
@@ -35,9 +38,12 @@ export function useLinkedJob(view: BookView): {
           ? addJob(book, content, { ...stamp, untouched: false })
           : openJob(book, there.id);
       });
-      setOutcome({ ok: true, words: `“${jobName(content)}” came with the link and is open.` });
+      setOutcome({
+        ok: true,
+        words: say("“{name}” came with the link and is open.", { name: jobName(content, say) }),
+      });
     },
-    [change],
+    [change, language],
   );
   useEffect(() => {
     const look = (): void => {

@@ -11,7 +11,10 @@ import { ACTIVES } from "./actives.ts";
 import { ASSUMPTIONS } from "./assumptions.ts";
 import { CAUTIONS } from "./cautions.ts";
 import { CHEMISTRIES } from "./chemistries.ts";
+import { COMPLAINT } from "./complaint.ts";
+import { COMPLAINT_CAUSES } from "./complaint-causes.ts";
 import { FILLING } from "./filling.ts";
+import { FLASKS } from "./flasks.ts";
 import { FORM } from "./form.ts";
 import { ISSUE_TEXTS } from "./issue-texts.ts";
 import { ISSUES_FILES } from "./issues-files.ts";
@@ -23,7 +26,9 @@ import { PAGE } from "./page.ts";
 import { READINGS } from "./readings.ts";
 import { REMARKS } from "./remarks.ts";
 import { RESULT } from "./result.ts";
+import { SENDING } from "./sending.ts";
 import { SHEET } from "./sheet.ts";
+import { WORKINGS } from "./workings.ts";
 import { PRODUCT_CAUTIONS } from "./product-cautions.ts";
 
 /** German, not yet checked by an adviser who speaks it. */
@@ -52,6 +57,17 @@ export const GERMAN: LanguagePack = {
     ...ISSUES_FILES,
     ...ASSUMPTIONS,
     ...REMARKS,
+    ...COMPLAINT_CAUSES,
   },
-  page: { ...PAGE, ...FORM, ...OWN_FIELDS, ...SHEET, ...RESULT },
+  page: {
+    ...PAGE,
+    ...FORM,
+    ...OWN_FIELDS,
+    ...SHEET,
+    ...RESULT,
+    ...WORKINGS,
+    ...SENDING,
+    ...COMPLAINT,
+    ...FLASKS,
+  },
 };
