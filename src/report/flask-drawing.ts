@@ -2,6 +2,7 @@ import type { FlaskShow, FlaskShown, FlaskState } from "../agronomy/index.ts";
 import { hexOfLinear, linearOfHex } from "../colour/index.ts";
 import { ENGLISH, sayIn } from "../words/index.ts";
 import type { Language, Say } from "../words/index.ts";
+import { cloudText, colourText } from "./flask-looks.ts";
 import { html, nothing } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
 
@@ -67,10 +68,10 @@ function cloudShape(state: FlaskState): SafeHtml {
 /** What is seen, in words: colour and cloudiness. */
 export function lookInWords(
   { colour, cloudy, cloudiness }: FlaskState,
-  { phrases }: Language = ENGLISH,
+  language: Language = ENGLISH,
 ): string {
-  const seen = phrases.name(colour.words);
-  return cloudy ? `${seen}, ${phrases.name(cloudiness)}` : seen;
+  const seen = colourText(colour.words, language);
+  return cloudy ? `${seen}, ${cloudText(cloudiness, language)}` : seen;
 }
 
 /** Breaks a text into lines of at most `most` signs, at spaces. */

@@ -2,6 +2,7 @@ import type { FarmBeside, FlaskScript, FlaskShown, FlaskState, SlipSeen, Stock }
 import { SAME_BELOW } from "../agronomy/index.ts";
 import { ENGLISH, sayIn } from "../words/index.ts";
 import type { Language } from "../words/index.ts";
+import { addedText, cloudText, colourText, substanceText } from "./flask-looks.ts";
 import { flasksDrawing, lookInWords } from "./flask-drawing.ts";
 import { FLASKS_STYLE } from "./flasks-style.ts";
 import { estimatesInWords, orderInWords } from "./flask-words.ts";
@@ -106,16 +107,16 @@ function bought(
 
 function stockRow(stock: Stock, language: Language): SafeHtml {
   const say = sayIn(language);
-  const { phrases, figures } = language;
+  const { figures } = language;
   const { measure, isAcid } = stock;
   const out =
     measure === null
       ? say("dilute the product you have")
       : `${figures.amountText(measure.value, measure.unit)}${isAcid ? `, ${say("poured into the water")}` : ""}`;
   return html`<tr>
-    <th scope="row">${phrases.name(stock.substance)}, ${phrases.name(stock.strength)}</th>
+    <th scope="row">${substanceText(`${stock.substance}, ${stock.strength}`, language)}</th>
     <td>${out}</td>
-    <td>${phrases.name(stock.medium)}</td>
+    <td>${substanceText(stock.medium, language)}</td>
     <td class="n">${stock.make_mL} mL</td>
     <td class="n">${figures.amountText(stock.needed_mL, "mL")}</td>
   </tr>`;
@@ -126,11 +127,11 @@ function swatch(hex: string): SafeHtml {
 }
 
 function flaskBlock(flask: FlaskShown, language: Language): SafeHtml {
-  const { phrases, page } = language;
+  const { page } = language;
   return html`<section class="flask">
     <h3>${page(flask.name)}${flask.shows === null ? "" : `: ${page(flask.shows)}`}</h3>
     <ol>
-      <li>${said(phrases.say(flask.start.added))}</li>
+      <li>${addedText(flask.start.added, language)}</li>
       ${flask.steps.map((state, i) => stepItem(state, flask.steps[i + 1], language))}
     </ol>
     ${heldLine(flask.steps.at(-1), language)}
@@ -142,7 +143,7 @@ function stepItem(state: FlaskState, next: FlaskState | undefined, language: Lan
   // A remark that stands at the next step as well is said there.
   const remarks = state.remarks.filter(({ text }) => next?.remarks.every((one) => one.text !== text) ?? true);
   return html`<li>
-    ${said(phrases.say(state.added))}: ${swatch(state.colour.hex)} ${lookInWords(state, language)}
+    ${addedText(state.added, language)}: ${swatch(state.colour.hex)} ${lookInWords(state, language)}
     ${state.say === null ? nothing : html`<span class="say">“${said(phrases.say(state.say))}”</span>`}
     ${remarks.map(({ text }) => html`<br /><span class="small">${said(phrases.say(text))}</span>`)}
   </li>`;
@@ -194,14 +195,15 @@ function plainestFirst(slips: readonly SlipSeen[]): readonly SlipSeen[] {
 }
 
 /** The flasks that give a slip away, the plainest first. */
-function changed(flasks: SlipSeen["flasks"], { phrases, page }: Language): readonly SafeHtml[] {
+function changed(flasks: SlipSeen["flasks"], language: Language): readonly SafeHtml[] {
   return flasks
     .filter((one) => one.deltaE00 >= SAME_BELOW || one.cloudiness !== "clear")
     .toSorted((one, other) => other.deltaE00 - one.deltaE00)
     .slice(0, 2)
     .map(({ flask, colour, cloudiness }) => {
-      const cloudy = cloudiness === "clear" ? "" : `, ${phrases.name(cloudiness)}`;
-      return html`${swatch(colour.hex)} ${shortName(page(flask))}: ${phrases.name(colour.words)}${cloudy}. `;
+      const cloudy = cloudiness === "clear" ? "" : `, ${cloudText(cloudiness, language)}`;
+      return html`${swatch(colour.hex)} ${shortName(language.page(flask))}:
+      ${colourText(colour.words, language)}${cloudy}. `;
     });
 }
 

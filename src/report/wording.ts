@@ -39,13 +39,19 @@ export function wordIssue(issue: Issue, { words, phrases }: Language = ENGLISH):
   const wording: Wording = hasWording(issue.code) ? (WORDING[issue.code] as Wording) : general(issue.code);
   const what = phrases.say(wording.say).text;
   const parts = [issue.path === "" ? what : fill(issues.at, { path: issue.path, sentence: what })];
-  if (issue.received !== undefined) parts.push(sentence(fill(issues.received, { text: issue.received })));
+  if (issue.received !== undefined)
+    parts.push(sentence(fill(issues.received, { text: receivedText(issue, phrases) })));
   if (issue.expected !== undefined) {
     parts.push(sentence(fill(issues.expected, { text: phrases.say(issue.expected).text })));
   }
   const mend = issue.hint ?? wording.mend;
   if (mend !== undefined) parts.push(sentence(phrases.say(mend).text));
   return parts.join(" ");
+}
+
+/** What was received, as it was typed; names that the program itself gives are put into the language. */
+function receivedText({ code, received = "" }: Issue, phrases: Language["phrases"]): string {
+  return code === "minor-readings-left-out" ? phrases.name(received) : received;
 }
 
 function general(code: string): Wording {

@@ -3,8 +3,8 @@ import { WORDING } from "../../src/report/wording.ts";
 import { loadLanguage } from "../../src/words/index.ts";
 import { engineTexts, sourcesIn } from "./engine-texts.ts";
 
-/** What speaks of the flasks is English so far; the tables of issue codes are for programmers. */
-const NOT_READ = /^agronomy\/(?:flasks|bands)\/|issue-codes\.ts$/;
+/** What is wrong with the file of a demonstration is said in English; the tables of issue codes are for programmers. */
+const NOT_READ = /^agronomy\/(?:bands\/|flasks\/(?:read-|design|find-substance))|issue-codes\.ts$/;
 const files = ["units", "water", "agronomy"].flatMap(sourcesIn).filter((path) => !NOT_READ.test(path));
 /** What stands in for a text that is a part of a longer one, or whose holes take a few words only. */
 const WHOLE: Readonly<Record<string, readonly string[]>> = {

@@ -1,6 +1,7 @@
 import { useState } from "react";
 import type { ReactElement } from "react";
 import type { FlaskShow, ShoppingItem, SlipSeen, Stock } from "../../agronomy/index.ts";
+import { addedText, cloudText, colourText, substanceText } from "../../report/index.ts";
 import type { Language } from "../../words/index.ts";
 import { sayIn, useLanguage, useSay } from "../language/language-context.ts";
 import { Text } from "../language/text.tsx";
@@ -67,12 +68,10 @@ function Bench({ view, show }: { view: BenchView; show: FlaskShow }): ReactEleme
       <div className="slips">
         {show.flasks.map((flask) => (
           <section key={flask.name} className="slip">
-            <h5>{language.phrases.name(flask.name)}</h5>
+            <h5>{language.page(flask.name)}</h5>
             <ol>
               {[flask.start, ...flask.steps].map(({ added }, i) => (
-                <li key={`${String(i)} ${added}`}>
-                  <Text of={added} />
-                </li>
+                <li key={`${String(i)} ${added}`}>{addedText(added, language)}</li>
               ))}
             </ol>
           </section>
@@ -102,15 +101,13 @@ function Stocks({ stocks }: { stocks: readonly Stock[] }): ReactElement {
         <tbody>
           {stocks.map(({ substance, strength, measure, isAcid, medium, make_mL, needed_mL }) => (
             <tr key={`${substance} ${strength}`}>
-              <th scope="row">
-                {language.phrases.name(substance)}, {language.phrases.name(strength)}
-              </th>
+              <th scope="row">{substanceText(`${substance}, ${strength}`, language)}</th>
               <td>
                 {measure === null
                   ? say("dilute the product you have")
                   : `${figure(measure.value, 3, language)} ${measure.unit}${isAcid ? `, ${say("poured into the water")}` : ""}`}
               </td>
-              <td>{language.phrases.name(medium)}</td>
+              <td>{substanceText(medium, language)}</td>
               <td>{make_mL} mL</td>
               <td>{figure(needed_mL, 3, language)} mL</td>
             </tr>
@@ -160,11 +157,11 @@ function Slips({ slips }: { slips: readonly SlipSeen[] }): ReactElement {
 }
 
 /** The flask that gives a slip away most plainly. */
-function plainest(flasks: SlipSeen["flasks"], { phrases }: Language): string {
+function plainest(flasks: SlipSeen["flasks"], language: Language): string {
   const [first] = flasks.toSorted((one, other) => other.deltaE00 - one.deltaE00);
   if (first === undefined) return "";
-  const cloudy = first.cloudiness === "clear" ? "" : `, ${phrases.name(first.cloudiness)}`;
-  return `${phrases.name(first.flask)}: ${phrases.name(first.colour.words)}${cloudy}`;
+  const cloudy = first.cloudiness === "clear" ? "" : `, ${cloudText(first.cloudiness, language)}`;
+  return `${language.page(first.flask)}: ${colourText(first.colour.words, language)}${cloudy}`;
 }
 
 function shoppingWords({ name, amount, note }: ShoppingItem, language: Language): string {

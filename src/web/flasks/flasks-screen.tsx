@@ -116,7 +116,7 @@ function StepOf({ flask, added, look, say, held, remarks }: FlaskStepView): Reac
   const told = useSay();
   return (
     <>
-      <strong>{page(flask)}</strong>: {added === null ? told("as before") : <Text of={added} />}. {look}.
+      <strong>{page(flask)}</strong>: {added ?? told("as before")}. {look}.
       {say !== null && (
         <em>
           {" "}

@@ -1,6 +1,7 @@
 import { useRef, useState } from "react";
 import type { MouseEvent, ReactElement } from "react";
 import type { FlaskShow, SeenColours, ShowCheck } from "../../agronomy/index.ts";
+import { colourText } from "../../report/index.ts";
 import { sayIn, useLanguage } from "../language/language-context.ts";
 import { Text } from "../language/text.tsx";
 
@@ -115,7 +116,7 @@ export function SeenPanel({ show, check, onCompare }: SeenProps): ReactElement {
               <li key={flask}>
                 {say("{flask}: {colour} after the white patch, ΔE00 {difference}, {verdict}", {
                   flask: language.page(flask),
-                  colour: language.phrases.name(corrected.words),
+                  colour: colourText(corrected.words, language),
                   difference: deltaE00.toFixed(0),
                   verdict: asComputed ? say("as computed") : say("not as computed"),
                 })}

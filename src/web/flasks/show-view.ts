@@ -1,5 +1,6 @@
 import type { FlaskShow, FlaskShown } from "../../agronomy/index.ts";
 import {
+  addedText,
   estimatesInWords,
   flasksDrawing,
   lookInWords,
@@ -28,7 +29,7 @@ function stepView(flask: FlaskShown, step: number, language: Language): FlaskSte
   const state = stateAt(flask, step);
   return {
     flask: flask.name,
-    added: step > flask.steps.length ? null : state.added,
+    added: step > flask.steps.length ? null : addedText(state.added, language),
     look: lookInWords(state, language),
     say: state.say,
     held: Object.entries(state.heldBy).map(

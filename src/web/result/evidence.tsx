@@ -14,9 +14,10 @@ export function Evidence({ of: evidence }: { of: EvidenceClass }): ReactElement 
 
 /** A source as a link to its entry in the list at the end of the page. */
 export function SourceLink({ source }: { source: string }): ReactElement {
+  const { page } = useLanguage();
   return (
     <a className="source-link" href={`#source-${source}`}>
-      {useSourceName(source)}
+      {page(useSourceName(source))}
     </a>
   );
 }

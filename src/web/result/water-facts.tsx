@@ -18,7 +18,7 @@ export function WaterFacts({ water }: { water: Plan["water"] }): ReactElement {
           <dd>
             <span className="figure">{figure(water.hardness_mgPerL_asCaCO3, 3, language)}</span>{" "}
             <span className="unit">
-              <Formula text="mg/L as CaCO3" />
+              <Formula text={say("mg/L as CaCO3")} />
             </span>
           </dd>
         </div>
@@ -27,7 +27,7 @@ export function WaterFacts({ water }: { water: Plan["water"] }): ReactElement {
           <dd>
             <span className="figure">{figure(water.alkalinity_mgPerL_asCaCO3, 3, language)}</span>{" "}
             <span className="unit">
-              <Formula text="mg/L as CaCO3" />
+              <Formula text={say("mg/L as CaCO3")} />
             </span>
           </dd>
         </div>
@@ -102,11 +102,16 @@ export function WaterFacts({ water }: { water: Plan["water"] }): ReactElement {
 
 /** Exactly the sources this result rests on. */
 export function Sources({ sources }: { sources: readonly SourceUsed[] }): ReactElement {
+  const { page, tag } = useLanguage();
   return (
     <ol className="sources">
       {sources.map((source) => (
         <li key={source.key} id={`source-${source.key}`} tabIndex={-1}>
-          {source.citation}
+          {page(source.citation) === source.citation && !tag.startsWith("en") ? (
+            <span lang="en">{source.citation}</span>
+          ) : (
+            page(source.citation)
+          )}
         </li>
       ))}
     </ol>

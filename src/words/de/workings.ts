@@ -177,4 +177,10 @@ export const WORKINGS: Phrases = {
   "soil; clay suspensions at the upper end, iron and aluminium oxides strongest":
     "Boden; Tontrübe am oberen Ende, Eisen- und Aluminiumoxide am stärksten",
   "calcium hydrogen glyphosate": "Calciumhydrogenglyphosat",
+  "mg/L as CaCO3": "mg/L als CaCO3",
+  "Common practice": "Übliche Praxis",
+  "From memory": "Aus dem Gedächtnis",
+  "Common practice, no published source": "Übliche Praxis, keine veröffentlichte Quelle",
+  "From memory: no published document was seen for this figure":
+    "Aus dem Gedächtnis: für diese Zahl wurde kein veröffentlichtes Dokument gesehen",
 };

@@ -177,4 +177,10 @@ export const WORKINGS: Phrases = {
   "soil; clay suspensions at the upper end, iron and aluminium oxides strongest":
     "suelo; suspensiones de arcilla arriba, óxidos de hierro y aluminio lo más fuerte",
   "calcium hydrogen glyphosate": "hidrogenoglifosato de calcio",
+  "mg/L as CaCO3": "mg/L como CaCO3",
+  "Common practice": "Práctica común",
+  "From memory": "De memoria",
+  "Common practice, no published source": "Práctica común, sin fuente publicada",
+  "From memory: no published document was seen for this figure":
+    "De memoria: no se vio documento publicado para esta cifra",
 };

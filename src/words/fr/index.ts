@@ -14,6 +14,8 @@ import { CHEMISTRIES } from "./chemistries.ts";
 import { COMPLAINT } from "./complaint.ts";
 import { COMPLAINT_CAUSES } from "./complaint-causes.ts";
 import { FILLING } from "./filling.ts";
+import { FLASK_LOOKS } from "./flask-looks.ts";
+import { FLASK_PHRASES } from "./flask-phrases.ts";
 import { FLASKS } from "./flasks.ts";
 import { FORM } from "./form.ts";
 import { ISSUE_TEXTS } from "./issue-texts.ts";
@@ -58,6 +60,7 @@ export const FRENCH: LanguagePack = {
     ...ASSUMPTIONS,
     ...REMARKS,
     ...COMPLAINT_CAUSES,
+    ...FLASK_PHRASES,
   },
   page: {
     ...PAGE,
@@ -69,5 +72,6 @@ export const FRENCH: LanguagePack = {
     ...SENDING,
     ...COMPLAINT,
     ...FLASKS,
+    ...FLASK_LOOKS,
   },
 };

@@ -177,4 +177,10 @@ export const WORKINGS: Phrases = {
   "soil; clay suspensions at the upper end, iron and aluminium oxides strongest":
     "sol ; suspensions d'argile en haut, oxydes de fer et d'aluminium au plus fort",
   "calcium hydrogen glyphosate": "hydrogénoglyphosate de calcium",
+  "mg/L as CaCO3": "mg/L en CaCO3",
+  "Common practice": "Pratique courante",
+  "From memory": "De mémoire",
+  "Common practice, no published source": "Pratique courante, sans source publiée",
+  "From memory: no published document was seen for this figure":
+    "De mémoire : aucun document publié n'a été vu pour ce chiffre",
 };

@@ -1,0 +1,82 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { parse } from "yaml";
+import { inProject } from "../../scripts/project.mjs";
+import {
+  benchList,
+  builtInFlasks,
+  builtInTrade,
+  designDemo,
+  flaskCautions,
+  isDesign,
+  readDemo,
+  runDemo,
+  slipEffects,
+} from "../../src/agronomy/index.ts";
+import { builtInThermo } from "../../src/chem/index.ts";
+import { colourInWords } from "../../src/colour/index.ts";
+import { addedText, cloudText, colourText, substanceText } from "../../src/report/index.ts";
+import { loadLanguage } from "../../src/words/index.ts";
+
+const context = { thermo: builtInThermo(), trade: builtInTrade(), flasks: builtInFlasks() };
+const demos = readdirSync(inProject("examples", "demos")).map((name) => {
+  const document: unknown = parse(readFileSync(inProject("examples", "demos", name), "utf8"));
+  const found = isDesign(document) ? designDemo(document, context) : null;
+  const read = found === null ? readDemo(document, context) : found;
+  if (!read.ok) throw new Error(`${name} cannot be read`);
+  const demo = "demo" in read.value ? read.value.demo : read.value;
+  const show = runDemo(demo, context, { draws: 0 });
+  if (!show.ok) throw new Error(`${name} cannot be run`);
+  return { demo, show: show.value };
+});
+const states = demos.flatMap(({ show }) => show.flasks.flatMap(({ start, steps }) => [start, ...steps]));
+const stocks = demos.flatMap(({ demo }) => benchList(demo).stocks);
+/** Every colour there are words for: a grid over what a liquid can look like. */
+const colours = new Set(
+  Array.from({ length: 26 }, (_, i) => 4 * i).flatMap((L) =>
+    [0, 8, 20, 45, 70].flatMap((chroma) =>
+      Array.from({ length: 72 }, (_, k) => {
+        const hue = (5 * k * Math.PI) / 180;
+        return colourInWords({ L, a: chroma * Math.cos(hue), b: chroma * Math.sin(hue) });
+      }),
+    ),
+  ),
+);
+/** Names that the files of the examples give to their own water and dye: they stay. */
+const OWN_NAMES = /^Tap water\b|^bench dye$/;
+/** Words of English that none of the three languages shares. */
+const ENGLISH =
+  /\b(?:of|with|dark|light|pale|bright|almost|grey|yellow|green|red|pink|acid|water|stock|haze|salt)\b/;
+
+describe.each(["de", "fr", "es"] as const)("%s", (tag) => {
+  test("says every colour, every cloud and all that goes into the flasks of the examples", async () => {
+    const language = await loadLanguage(tag);
+    expect(colours.size).toBeGreaterThan(60);
+    expect(stocks.length).toBeGreaterThan(15);
+    const said = [
+      ...[...colours].map((words) => colourText(words, language)),
+      ...states.map(({ cloudiness }) => cloudText(cloudiness, language)),
+      ...states.map(({ added }) => addedText(added, language)),
+      ...stocks.map(({ substance, strength }) => substanceText(`${substance}, ${strength}`, language)),
+      ...stocks.map(({ medium }) => substanceText(medium, language)),
+    ];
+    expect([...new Set(said)].filter((text) => ENGLISH.test(text) && !OWN_NAMES.test(text))).toEqual([]);
+    expect(said.filter((text) => /\d\.\d/.test(text))).toEqual([]);
+  });
+
+  test("has every caution, slip and thing to have of the examples", async () => {
+    const { phrases } = await loadLanguage(tag);
+    const texts = demos.flatMap(({ demo, show }) => [
+      ...flaskCautions(demo, context).map(({ text }) => text),
+      ...benchList(demo).shopping.flatMap(({ name, note }) => (note === null ? [name] : [name, note])),
+      ...slipEffects(demo, show, context).flatMap(({ what, mend }) => [what, mend]),
+      ...show.pairs.map(({ verdict }) => verdict),
+    ]);
+    expect(texts.length).toBeGreaterThan(200);
+    expect([...new Set(texts)].filter((text) => !phrases.has(text) && !OWN_NAMES.test(text))).toEqual([]);
+  });
+});
+
+test("English stays as the engine says it", () => {
+  for (const { added } of states) expect(addedText(added)).toBe(added);
+});
