@@ -92,3 +92,16 @@ export function substanceText(text: string, language: Language): string {
 function numberText(text: string, { figures }: Language): string {
   return /^\d/.test(text) ? text.replace(/(\d)\.(?=\d)/, `$1${figures.decimal}`) : text;
 }
+
+/** A remark on how the flasks compare. Names of flasks may hold a full stop, so no template of the phrases meets it. */
+export function comparisonText(remark: string, language: Language = ENGLISH): string {
+  const [, one, other, rest] =
+    /^“(.+)” and “(.+)” end with the same things in them, so in the same colour\. (.+)$/.exec(remark) ?? [];
+  if (one === undefined || other === undefined || rest === undefined)
+    return language.phrases.say(remark).text;
+  const same = sayIn(language)(
+    "“{one}” and “{other}” end with the same things in them, so in the same colour.",
+    { one: language.page(one), other: language.page(other) },
+  );
+  return `${same} ${language.phrases.say(rest).text}`;
+}

@@ -2,7 +2,7 @@ import type { FarmBeside, FlaskScript, FlaskShown, FlaskState, SlipSeen, Stock }
 import { SAME_BELOW } from "../agronomy/index.ts";
 import { ENGLISH, sayIn } from "../words/index.ts";
 import type { Language } from "../words/index.ts";
-import { addedText, cloudText, colourText, substanceText } from "./flask-looks.ts";
+import { addedText, cloudText, colourText, comparisonText, substanceText } from "./flask-looks.ts";
 import { flasksDrawing, lookInWords } from "./flask-drawing.ts";
 import { FLASKS_STYLE } from "./flasks-style.ts";
 import { estimatesInWords, orderInWords } from "./flask-words.ts";
@@ -44,7 +44,7 @@ export function flasksHtml(script: FlaskScript, language: Language = ENGLISH): s
           <div class="second">
             <h2>${say("Step by step")}</h2>
             <div class="two">${show.flasks.map((flask) => flaskBlock(flask, language))}</div>
-            ${show.remarks.map(({ text }) => html`<p>${said(phrases.say(text))}</p>`)}
+            ${show.remarks.map(({ text }) => html`<p>${comparisonText(text, language)}</p>`)}
             ${slipsSection(script.slips, language)}
             ${script.farm === null ? nothing : farmSection(script.farm, language)}
             <h2>${say("Afterwards")}</h2>

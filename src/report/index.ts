@@ -17,7 +17,7 @@ export { uncertaintySentences } from "./uncertainty-words.ts";
 export * from "./water-text.ts";
 export * from "./wording.ts";
 export { flasksHtml } from "./flasks-html.ts";
-export { addedText, cloudText, colourText, substanceText } from "./flask-looks.ts";
+export { addedText, cloudText, colourText, comparisonText, substanceText } from "./flask-looks.ts";
 export { estimatesInWords, orderInWords, sharesInWords } from "./flask-words.ts";
 export { checkText, designText, flasksText } from "./flasks-text.ts";
 export type { DesignOutcome } from "./flasks-text.ts";

@@ -15,7 +15,7 @@ import {
 } from "../../src/agronomy/index.ts";
 import { builtInThermo } from "../../src/chem/index.ts";
 import { colourInWords } from "../../src/colour/index.ts";
-import { addedText, cloudText, colourText, substanceText } from "../../src/report/index.ts";
+import { addedText, cloudText, colourText, comparisonText, substanceText } from "../../src/report/index.ts";
 import { loadLanguage } from "../../src/words/index.ts";
 
 const context = { thermo: builtInThermo(), trade: builtInTrade(), flasks: builtInFlasks() };
@@ -62,6 +62,11 @@ describe.each(["de", "fr", "es"] as const)("%s", (tag) => {
     ];
     expect([...new Set(said)].filter((text) => ENGLISH.test(text) && !OWN_NAMES.test(text))).toEqual([]);
     expect(said.filter((text) => /\d\.\d/.test(text))).toEqual([]);
+    const remarks = demos.flatMap(({ show }) =>
+      show.remarks.map(({ text }) => comparisonText(text, language)),
+    );
+    expect(remarks.length).toBeGreaterThan(0);
+    expect(remarks.filter((text) => /end with|no memory/.test(text))).toEqual([]);
   });
 
   test("has every caution, slip and thing to have of the examples", async () => {

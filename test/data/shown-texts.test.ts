@@ -38,7 +38,7 @@ const THE_SAME: readonly (readonly [RegExp, string])[] = [
   ],
   [/^(?:volume per area|solid rate)$/, "names of dimensions"],
   [
-    /^(?:common practice|published rule|not promised|as it stands|metals of|too long)$/,
+    /^(?:common practice|published rule|not promised|as it stands|metals of|too long|plan helper)$/,
     "names the program goes by",
   ],
   [/^(?:sheet-entry-\{\}|seen-target|way-out)$/, "ids"],

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { ReactElement, ReactNode } from "react";
+import { comparisonText } from "../../report/index.ts";
 import { BenchPanel } from "./bench-panel.tsx";
 import { DEMOS } from "./demos.ts";
 import { FarmPanel } from "./farm-panel.tsx";
@@ -180,9 +181,7 @@ function Comparison({ view, working }: { view: ShowView; working: boolean }): Re
         </table>
       </div>
       {show.remarks.map(({ text }) => (
-        <p key={text}>
-          <Text of={text} />
-        </p>
+        <p key={text}>{comparisonText(text, language)}</p>
       ))}
     </section>
   );
