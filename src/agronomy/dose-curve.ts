@@ -26,6 +26,8 @@ export interface DoseCurve {
 
 /** Steps of the curve from nothing to its end. */
 const STEPS = 12;
+/** Share of the dose within which a step is taken for it. */
+const NEAR = 0.01;
 /** How far the curve goes beyond the dose of the programme, and beyond each line that is marked. */
 const BEYOND_DOSE = 2;
 const BEYOND_LINE = 1.1;
@@ -40,10 +42,12 @@ export function doseCurveOf(draft: Draft, programme: Programme): DoseCurve | nul
     conditioners.length === 1 ? (programme.publishedRuleDose?.dose_gPerL ?? null) : null;
   const lines = [label.least_gPerL, label.most_gPerL, publishedRule_gPerL].filter((line) => line !== null);
   const end = Math.max(BEYOND_DOSE * dose_gPerL, ...lines.map((line) => BEYOND_LINE * line));
-  const doses = new Set([...Array.from({ length: STEPS + 1 }, (_, i) => (end * i) / STEPS), dose_gPerL]);
+  const steps = Array.from({ length: STEPS + 1 }, (_, i) => (end * i) / STEPS);
+  // A step that can hardly be told from the dose gives way to it.
+  const doses = [...steps.filter((step) => Math.abs(step - dose_gPerL) > NEAR * dose_gPerL), dose_gPerL];
   const { freeShare, where } = setting.job.aim;
   return {
-    points: [...doses].sort((a, b) => a - b).map((dose) => pointAt(draft, dose, dose / dose_gPerL)),
+    points: doses.sort((a, b) => a - b).map((dose) => pointAt(draft, dose, dose / dose_gPerL)),
     dose_gPerL,
     aim: { freeShare, where },
     label,

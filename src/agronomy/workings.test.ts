@@ -74,6 +74,8 @@ describe("the dose curve", () => {
     expect(at?.inTank).toBeCloseTo(dosed.actives[0]?.inTank.free ?? NaN, 6);
     expect(at?.onLeaf).toBeCloseTo(dosed.actives[0]?.onLeaf.free ?? NaN, 6);
     expect(curve?.points.at(-1)?.dose_gPerL).toBeGreaterThan(dosed.dose_gPerL);
+    const doses = curve?.points.map(({ dose_gPerL }) => dose_gPerL.toPrecision(3));
+    expect(new Set(doses).size).toBe(doses?.length);
   });
 
   it("carries the aim and the published rule", () => {

@@ -2,7 +2,8 @@
 export const CERTAINTY = {
   draws:
     "Ranges hold 90 of 100 of {count} draws of readings, constants and assumptions, the same for all ways out.",
-  solved: "{count} were solved in full; the rest follow from these to within about {difference} in 100.",
+  solved:
+    "Over all ways out {count} were solved in full. The rest follow from these to within about {difference} in 100.",
   spread: "Most of the spread {where} ({programme}) comes from: {parts}.",
   part: "{input}, {share}",
   toNarrow: "To narrow it: {test}. The range would be about {width} wide instead of {now}.",
