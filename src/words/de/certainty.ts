@@ -4,7 +4,7 @@ export const CERTAINTY: Translated<"certainty"> = {
   draws:
     "Die Spannen enthalten 90 von 100 von {count} Ziehungen aus Messwerten, Konstanten und Annahmen, gleich für alle Wege.",
   solved:
-    "Über alle Auswege wurden {count} voll gerechnet; der Rest folgt daraus auf etwa {difference} von 100 genau.",
+    "Über alle Wege wurden {count} voll gerechnet; der Rest folgt daraus auf etwa {difference} von 100 genau.",
   spread: "Die Streuung {where} ({programme}) kommt vor allem von: {parts}.",
   part: "{input}, {share}",
   toNarrow: "Zum Eingrenzen: {test}. Die Spanne wäre etwa {width} breit statt {now}.",

@@ -4,7 +4,7 @@ export const CERTAINTY: Translated<"certainty"> = {
   draws:
     "Los márgenes contienen 90 de cada 100 de {count} sorteos de medidas, constantes y supuestos, iguales para todos.",
   solved:
-    "En todas las vías, {count} se resolvieron por completo; el resto se deduce con error de {difference} de cada 100.",
+    "En todas las salidas, {count} se resolvieron por completo; el resto se deduce con error de {difference} de cada 100.",
   spread: "La mayor parte de la dispersión {where} ({programme}) viene de: {parts}.",
   part: "{input}, {share}",
   toNarrow: "Para reducirla: {test}. El margen sería de unos {width} en vez de {now}.",

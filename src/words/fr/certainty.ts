@@ -4,7 +4,7 @@ export const CERTAINTY: Translated<"certainty"> = {
   draws:
     "Les fourchettes couvrent 90 sur 100 de {count} tirages des mesures, constantes et hypothèses, les mêmes partout.",
   solved:
-    "Sur toutes les voies, {count} ont été résolus en entier ; le reste en découle à {difference} sur 100 près.",
+    "Sur toutes les solutions, {count} ont été résolus en entier ; le reste en découle à {difference} sur 100 près.",
   spread: "L'essentiel de la dispersion {where} ({programme}) vient de : {parts}.",
   part: "{input}, {share}",
   toNarrow: "Pour la réduire : {test}. La fourchette serait large d'environ {width} au lieu de {now}.",
