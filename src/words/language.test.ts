@@ -3,7 +3,7 @@ import { ENGLISH, languageOf } from "./language.ts";
 import { loadLanguage } from "./load.ts";
 import { fill, holesOf } from "./message.ts";
 import { phraseBook } from "./phrases.ts";
-import { closestLanguage, isLanguageTag } from "./tags.ts";
+import { closestLanguage, isLanguageTag, LANGUAGE_TAGS } from "./tags.ts";
 
 test("a message is filled by name, and a hole without a value is left to be seen", () => {
   expect(fill(ENGLISH.words.card.check, { pH: "5.0" })).toBe("Expect pH 5.0 in the full tank.");
@@ -27,6 +27,11 @@ test("the nearest language is found by whole tag, then by its first part", () =>
 });
 
 describe("figures", () => {
+  test.each(LANGUAGE_TAGS)("the decimal sign of %s is that of the platform", async (tag) => {
+    const sign = new Intl.NumberFormat(tag).formatToParts(0.5).find(({ type }) => type === "decimal");
+    expect((await loadLanguage(tag)).figures.decimal).toBe(sign?.value);
+  });
+
   test("German writes a decimal comma, thin spaces between thousands, and the day in full", async () => {
     const { figures } = await loadLanguage("de");
     expect(figures.figure(1234.5)).toBe("1235");
