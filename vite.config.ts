@@ -65,6 +65,49 @@ function englishOnce(): Plugin {
   };
 }
 
+/** Leaves style sheets out where there is nothing to draw on. */
+function noStyles(): Plugin {
+  const none = "\0no-style";
+  return {
+    name: "no-styles",
+    enforce: "pre",
+    resolveId: (id) => (id.endsWith(".css") ? none : null),
+    load: (id) => (id === none ? "" : null),
+  };
+}
+
+/** Puts the first screen into the page itself, so that it is seen before the scripts are there. */
+function firstScreen(): Plugin {
+  const path = fileURLToPath(new URL("src/web/first-screen.tsx", import.meta.url));
+  return {
+    name: "first-screen",
+    transformIndexHtml: {
+      order: "pre",
+      async handler(html) {
+        const { module } = await runnerImport<{ firstScreenHtml: () => string }>(path, {
+          configFile: false,
+          logLevel: "error",
+          plugins: [yamlDocuments(), noStyles()],
+        });
+        return html.replace(FIRST_SCREEN, () => module.firstScreenHtml());
+      },
+    },
+  };
+}
+
+/** Lets the scripts wait for the styles of the first screen, where both come over one slow line. */
+const scriptsAfterStyles: Plugin = {
+  name: "scripts-after-styles",
+  transformIndexHtml: {
+    order: "post",
+    handler: (html) =>
+      html.replaceAll(/<(?:script type="module"|link rel="modulepreload")/g, '$& fetchpriority="low"'),
+  },
+};
+
+/** Where in `index.html` it goes. */
+const FIRST_SCREEN = "<!-- the first screen -->";
+
 /**
  * The page as an app: everything is put on the device at the first visit. A newer version waits until it is asked for or
  * all windows are closed, so that no page loses its files under it.
@@ -105,7 +148,7 @@ const offline = VitePWA({
 export default defineConfig({
   root: fileURLToPath(new URL("src/web", import.meta.url)),
   base: "./",
-  plugins: [react(), yamlDocuments(), englishOnce(), offline],
+  plugins: [react(), yamlDocuments(), englishOnce(), firstScreen(), scriptsAfterStyles, offline],
   worker: { format: "es" },
   build: {
     outDir: fileURLToPath(new URL("dist/web", import.meta.url)),

@@ -22,6 +22,7 @@ import { Patterns } from "./result/patterns.tsx";
 import { late } from "./late.tsx";
 import { headline } from "./result/headline.ts";
 import { Toolbar } from "./toolbar.tsx";
+import { useOneByOne } from "./use-one-by-one.ts";
 import { useTyping } from "./use-typing.ts";
 
 const results = import("./result/results.tsx");
@@ -114,16 +115,16 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
   );
 }
 
-/** The groups of the form; they follow the form's view alone. */
+const GROUPS = [WaterGroup, SprayGroup, MixGroup, ConditionersGroup, AimGroup, SiteGroup] as const;
+
+/** The groups of the form, one after the other; they follow the form's view alone. */
 const Groups = memo(function Groups(): ReactElement {
+  const count = useOneByOne(GROUPS.length);
   return (
     <>
-      <WaterGroup />
-      <SprayGroup />
-      <MixGroup />
-      <ConditionersGroup />
-      <AimGroup />
-      <SiteGroup />
+      {GROUPS.slice(0, count).map((Group, i) => (
+        <Group key={i} />
+      ))}
     </>
   );
 });

@@ -1,4 +1,4 @@
-import { memo, useEffect, useState } from "react";
+import { memo, useLayoutEffect, useState } from "react";
 import type { ReactElement } from "react";
 import type { Programme } from "../agronomy/index.ts";
 import type { FirstAnswer, Planned } from "./engine/messages.ts";
@@ -49,10 +49,10 @@ export const BottomBar = memo(function BottomBar(props: BottomBarProps): ReactEl
   );
 });
 
-/** The first group whose heading is still below the upper part of the screen. */
+/** The first group whose heading is still below the upper part of the screen; looked for anew when the page grows. */
 function useNextSection(): HTMLElement | null {
   const [next, setNext] = useState<HTMLElement | null>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     let asked = false;
     const look = (): void => {
       asked = false;
@@ -65,10 +65,14 @@ function useNextSection(): HTMLElement | null {
       if (!asked) requestAnimationFrame(look);
       asked = true;
     };
-    soon();
+    // Before the bar is first drawn: with another word on its button it may have another height.
+    look();
+    const growing = new ResizeObserver(soon);
+    growing.observe(window.document.body);
     window.addEventListener("scroll", soon, { passive: true });
     window.addEventListener("resize", soon);
     return () => {
+      growing.disconnect();
       window.removeEventListener("scroll", soon);
       window.removeEventListener("resize", soon);
     };

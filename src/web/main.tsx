@@ -1,4 +1,4 @@
-import { StrictMode, Suspense, useEffect, useMemo, useState } from "react";
+import { startTransition, StrictMode, Suspense, useEffect, useMemo, useState } from "react";
 import type { ReactElement } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./app.tsx";
@@ -63,11 +63,15 @@ const place = window.document.getElementById("root");
 if (place !== null) {
   prepareEngine();
   const [start, language] = await Promise.all([startBook(), startingLanguage()]);
-  createRoot(place).render(
-    <StrictMode>
-      <LanguageProvider start={language}>
-        <Screens start={start} />
-      </LanguageProvider>
-    </StrictMode>,
-  );
+  const root = createRoot(place);
+  // In small steps: what the browser has to do meanwhile need not wait for all of it.
+  startTransition(() => {
+    root.render(
+      <StrictMode>
+        <LanguageProvider start={language}>
+          <Screens start={start} />
+        </LanguageProvider>
+      </StrictMode>,
+    );
+  });
 }

@@ -113,7 +113,6 @@ export function figuresIn(words: Words["figures"], locale: LanguageTag, isoDays:
   };
 }
 
-
 /** A text that is no day stays as it is. */
 function dayIn(locale: string, isoDate: string): string {
   const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(isoDate) ?? [];

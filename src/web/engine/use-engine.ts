@@ -1,4 +1,4 @@
-import { useCallback, useLayoutEffect, useMemo, useRef, useState } from "react";
+import { startTransition, useCallback, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { useLanguage } from "../language/language-context.ts";
 import type { JobDocument } from "../job/to-document.ts";
 import { startEngine } from "./start-engine.ts";
@@ -122,7 +122,12 @@ export function useEngine<K extends keyof AnswerTo>(
       } else if (isAnswer(reply, kind) && reply.id === newest.current.id) {
         setFailed(false);
         const question = newest.current;
-        setAnswers((before) => takeIn(before, reply, question));
+        const take = (): void => {
+          setAnswers((before) => takeIn(before, reply, question));
+        };
+        // The first answer is short and wanted at once. The whole one is long, and a keystroke comes before it.
+        if (reply.type === "first") take();
+        else startTransition(take);
       }
     };
     const started = startEngine(listen, () => {

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import { Workbox } from "workbox-window";
+import type { Workbox } from "workbox-window";
 
 /** What the page knows about itself without a network. */
 export interface OfflineView {
@@ -29,26 +29,39 @@ export function useOffline(): OfflineView {
   useEffect(() => {
     // A page from an address that is not secure has no service workers, whatever its type says.
     if (!import.meta.env.PROD || !("serviceWorker" in navigator)) return;
-    const made = new Workbox("./sw.js", { updateViaCache: "none" });
-    worker.current = made;
-    made.addEventListener("waiting", () => {
-      setNewerReady(true);
-    });
-    // Whichever window took the newer version, none may go on with files that are gone.
-    made.addEventListener("controlling", (event) => {
-      if (event.isUpdate === true) window.location.reload();
-    });
-    void navigator.serviceWorker.ready.then(() => {
-      setReady(true);
-    });
+    let stop = (): void => undefined;
+    const follow = async (): Promise<void> => {
+      const made = await newWorker();
+      worker.current = made;
+      made.addEventListener("waiting", () => {
+        setNewerReady(true);
+      });
+      // Whichever window took the newer version, none may go on with files that are gone.
+      made.addEventListener("controlling", (event) => {
+        if (event.isUpdate === true) window.location.reload();
+      });
+      void navigator.serviceWorker.ready.then(() => {
+        setReady(true);
+      });
+      stop = lookNowAndThen(made);
+      await made.register();
+    };
     // Without a service worker the page works as any other does, from the network.
-    made.register().catch(() => undefined);
-    return lookNowAndThen(made);
+    follow().catch(() => undefined);
+    return () => {
+      stop();
+    };
   }, []);
   const useNewer = useCallback(() => {
     worker.current?.messageSkipWaiting();
   }, []);
   return { isReady, isNewerReady, useNewer, install: useInstall() };
+}
+
+/** What follows a service worker is fetched when the page stands: the first field does not wait for it. */
+async function newWorker(): Promise<Workbox> {
+  const { Workbox } = await import("workbox-window");
+  return new Workbox("./sw.js", { updateViaCache: "none" });
 }
 
 /** Looks for a newer version when the page is shown again. @returns how to stop it */
