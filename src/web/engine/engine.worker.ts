@@ -49,6 +49,7 @@ import type {
   EngineAnswer,
   EngineReply,
   EngineRequest,
+  FirstRequest,
   Planned,
   WordedIssue,
 } from "./messages.ts";
@@ -138,14 +139,31 @@ function timed<K extends keyof AnswerTo>(
 
 /** The newest document asked about: work on an older job is given up. */
 let newest = 0;
-async function answer({ type, id, document }: AnswerRequest): Promise<void> {
+async function answer({ type, id, document, isFirstElsewhere }: AnswerRequest): Promise<void> {
   newest = id;
-  if (type === "plan") await answerPlan(id, document);
+  if (type === "plan") await answerPlan(id, document, isFirstElsewhere !== true);
   else say(timed(type, id, () => complaintOf(document)));
 }
 
+/** The tank as planned, which takes no time; nothing where it cannot be computed, of which the whole answer tells. */
+function sayFirst(id: number, job: TitledJob): void {
+  const first = planJob(job, data, { draws: 0, waysOut: false });
+  if (first.ok) say({ type: "first", id, plan: first.value, job });
+}
+
+/** Gives the first answer alone, or says what stands in the way of any. */
+function answerFirst({ id, document }: FirstRequest): void {
+  const started = performance.now();
+  const job = readJob(document, { trade });
+  if (job.ok) sayFirst(id, job.value);
+  else {
+    const elapsed_ms = performance.now() - started;
+    say({ type: "plan", id, issues: worded(job.issues), answer: null, elapsed_ms });
+  }
+}
+
 /** Answers a job: first the tank as planned, at once, then every way out with its ranges. */
-async function answerPlan(id: number, document: JobDocument): Promise<void> {
+async function answerPlan(id: number, document: JobDocument, withFirst: boolean): Promise<void> {
   const started = performance.now();
   const done = (read: readonly Issue[], planned: Planned | null): void => {
     const elapsed_ms = performance.now() - started;
@@ -156,8 +174,7 @@ async function answerPlan(id: number, document: JobDocument): Promise<void> {
     done(job.issues, null);
     return;
   }
-  const first = planJob(job.value, data, { draws: 0, waysOut: false });
-  if (first.ok) say({ type: "first", id, plan: first.value, job: job.value });
+  if (withFirst) sayFirst(id, job.value);
   const read = await planTogether(job.value, data, planThread, lineToHelper(), {}, () => newest !== id);
   if (read === null) return;
   done([...job.issues, ...read.issues], read.ok ? plannedOf(id, job.value, read.value) : null);
@@ -254,6 +271,7 @@ if (!helpIfAsked(data)) {
   self.onmessage = (event: MessageEvent<EngineRequest>) => {
     const request = event.data;
     if (request.type === "language") language = languageOf(request.tag, request.pack);
+    else if (request.type === "first") answerFirst(request);
     else if ("document" in request) void answer(request);
     else if (request.type === "sheet") say(sheet(request));
     else if (request.type === "about") say(about(request));

@@ -117,12 +117,29 @@ export interface AnswerRequest {
   readonly type: keyof AnswerTo;
   readonly id: number;
   readonly document: JobDocument;
+  /** True where another engine gives the first answer to it. */
+  readonly isFirstElsewhere?: boolean;
+}
+
+/** A document of which the first answer alone is wanted; a whole one says what stands in its way. */
+export interface FirstRequest {
+  readonly type: "first";
+  readonly id: number;
+  readonly document: JobDocument;
+}
+
+/** The language of all that is said from then on. */
+export interface LanguageRequest {
+  readonly type: "language";
+  readonly tag: LanguageTag;
+  readonly pack: LanguagePack;
 }
 
 /** What the page asks of the engine. */
 export type EngineRequest =
   | AnswerRequest
-  | { readonly type: "language"; readonly tag: LanguageTag; readonly pack: LanguagePack }
+  | FirstRequest
+  | LanguageRequest
   | { readonly type: "flasks"; readonly request: FlasksRequest }
   | {
       readonly type: "sheet";

@@ -8,8 +8,13 @@ interface Engine {
 /** One that is being started before it is asked for. */
 let ahead: Engine | null = null;
 
+/** A thread with an engine in it. */
+export function engineThread(): Worker {
+  return new Worker(new URL("./engine.worker.ts", import.meta.url), { type: "module" });
+}
+
 function newEngine(): Engine {
-  const worker = new Worker(new URL("./engine.worker.ts", import.meta.url), { type: "module" });
+  const worker = engineThread();
   const engine: Engine = { worker, early: [], broken: false };
   worker.onmessage = (event: MessageEvent<unknown>) => engine.early.push(event);
   worker.onerror = () => {

@@ -1,6 +1,8 @@
 import { startTransition, useCallback, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { useLanguage } from "../language/language-context.ts";
 import type { JobDocument } from "../job/to-document.ts";
+import { startStandBy } from "./stand-by.ts";
+import type { StandBy } from "./stand-by.ts";
 import { startEngine } from "./start-engine.ts";
 import type { SheetOptions } from "../../water/index.ts";
 import type {
@@ -12,6 +14,7 @@ import type {
   EngineReply,
   EngineRequest,
   FirstAnswer,
+  LanguageRequest,
   SheetInput,
   SheetView,
   WordedIssue,
@@ -63,7 +66,11 @@ function takeIn<K extends keyof AnswerTo>(
   reply: EngineAnswer<K> | FirstReply,
   { job, text }: Question,
 ): Answers<K> {
-  if ("plan" in reply) return { ...before, first: { job, value: { plan: reply.plan, job: reply.job } } };
+  if ("plan" in reply) {
+    // It comes from another engine than the whole answer, and is of no use after that.
+    if (before.answered === text) return before;
+    return { ...before, first: { job, value: { plan: reply.plan, job: reply.job } } };
+  }
   const good = reply.answer === null ? before.good : { job, value: reply.answer };
   const issues = unlessSame(before.last?.issues ?? NONE, reply.issues);
   return { last: { ...reply, issues }, answered: text, first: null, good };
@@ -80,6 +87,7 @@ function unlessSame(before: readonly WordedIssue[], now: readonly WordedIssue[])
 interface Question {
   readonly id: number;
   readonly job: string;
+  readonly document: JobDocument;
   readonly text: string;
 }
 
@@ -96,7 +104,9 @@ export function useEngine<K extends keyof AnswerTo>(
 ): EngineView<K> {
   const { tag, pack } = useLanguage();
   const worker = useRef<Worker | null>(null);
-  const newest = useRef<Question>({ id: 0, job, text: "" });
+  const standBy = useRef<StandBy | null>(null);
+  const spoken = useRef<LanguageRequest>({ type: "language", tag, pack });
+  const newest = useRef<Question>({ id: 0, job, document, text: "" });
   const lastCall = useRef(0);
   const reading = useRef(new Map<number, (reply: SheetReply) => void>());
   const asking = useRef(new Map<number, (reply: AboutReply | null) => void>());
@@ -128,6 +138,7 @@ export function useEngine<K extends keyof AnswerTo>(
         // The first answer is short and wanted at once. The whole one is long, and a keystroke comes before it.
         if (reply.type === "first") take();
         else startTransition(take);
+        if (reply.type === "plan") standBy.current ??= startStandBy(listen, spoken.current, question);
       }
     };
     const started = startEngine(listen, () => {
@@ -137,21 +148,27 @@ export function useEngine<K extends keyof AnswerTo>(
     return () => {
       started.terminate();
       worker.current = null;
+      standBy.current?.end();
+      standBy.current = null;
     };
   }, [kind]);
 
   // The page has the words already; a language of its own would be in the worker's files a second time.
   useLayoutEffect(() => {
-    worker.current?.postMessage({ type: "language", tag, pack } satisfies EngineRequest);
+    const request: LanguageRequest = { type: "language", tag, pack };
+    spoken.current = request;
+    worker.current?.postMessage(request);
+    standBy.current?.speak(request);
   }, [tag, pack, kind]);
 
   const text = useMemo(() => JSON.stringify({ tag, job, document }), [tag, job, document]);
   // Before the page is drawn: the engine works while it is.
   useLayoutEffect(() => {
     const id = newest.current.id + 1;
-    const asked = JSON.parse(text) as { job: string; document: JobDocument };
-    newest.current = { id, job: asked.job, text };
-    worker.current?.postMessage({ type: kind, id, document: asked.document } satisfies EngineRequest);
+    const { job, document } = JSON.parse(text) as { job: string; document: JobDocument };
+    newest.current = { id, job, document, text };
+    const isFirstElsewhere = standBy.current?.ask(newest.current) ?? false;
+    worker.current?.postMessage({ type: kind, id, document, isFirstElsewhere } satisfies EngineRequest);
   }, [text, kind]);
 
   const readSheet = useCallback(

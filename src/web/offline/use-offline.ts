@@ -29,9 +29,10 @@ export function useOffline(): OfflineView {
   useEffect(() => {
     // A page from an address that is not secure has no service workers, whatever its type says.
     if (!import.meta.env.PROD || !("serviceWorker" in navigator)) return;
-    let stop = (): void => undefined;
+    let stop: (() => void) | null = () => undefined;
     const follow = async (): Promise<void> => {
       const made = await newWorker();
+      if (stop === null) return;
       worker.current = made;
       made.addEventListener("waiting", () => {
         setNewerReady(true);
@@ -49,7 +50,8 @@ export function useOffline(): OfflineView {
     // Without a service worker the page works as any other does, from the network.
     follow().catch(() => undefined);
     return () => {
-      stop();
+      stop?.();
+      stop = null;
     };
   }, []);
   const useNewer = useCallback(() => {
