@@ -13,10 +13,12 @@ export default defineConfig({
           isolate: false,
           name: "checks",
           include: ["test/**/*.test.ts"],
-          exclude: ["test/e2e/**"],
+          exclude: ["test/e2e/**", "test/speed/**"],
         },
       },
       { test: { ...shared, name: "browser", include: ["test/e2e/**/*.test.ts"], maxWorkers: 2 } },
+      // Times of the page, with nothing else at work.
+      { test: { ...shared, name: "speed", include: ["test/speed/**/*.test.ts"], maxWorkers: 1 } },
     ],
   },
 });

@@ -109,6 +109,8 @@ async function browserTests() {
     return;
   }
   await tests("browser", ["browser"], { HARDSTAND_BROWSER: browser });
+  // By themselves: what else is at work would be in their times.
+  await tests("speed", ["speed"], { HARDSTAND_BROWSER: browser });
 }
 
 async function main() {

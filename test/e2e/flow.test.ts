@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { parse } from "yaml";
 import { builtInTrade, planJob, readJob } from "../../src/agronomy/index.ts";
 import { builtInThermo } from "../../src/chem/index.ts";
-import { setStage, SOON } from "./page.ts";
+import { setStage, SOON, unfoldTools } from "./page.ts";
 import type { Stage } from "./page.ts";
 
 let stage: Stage;
@@ -54,6 +54,22 @@ test("a changed reading changes the answer, a bad one keeps the last and says so
 
 test.each([360, 320])("nothing scrolls sideways at %i px", async (width) => {
   const page = await stage.open(width, 740);
+  expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(width);
+});
+
+test.each([360, 320])("the unfolded tools stay within %i px", async (width) => {
+  const page = await stage.visit(width, 740);
+  await unfoldTools(page);
+  const ends = await page
+    .locator(".toolbar :is(button, select, a, label, summary)")
+    .evaluateAll((tools) =>
+      tools.map((tool) => tool.getBoundingClientRect()).map(({ left, right }) => [left, right]),
+    );
+  expect(ends.length).toBeGreaterThan(8);
+  for (const [left, right] of ends) {
+    expect(left).toBeGreaterThanOrEqual(0);
+    expect(right).toBeLessThanOrEqual(width);
+  }
   expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(width);
 });
 

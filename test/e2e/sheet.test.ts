@@ -2,10 +2,14 @@ import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { SHEET_CELLS } from "../pdf/sheet.ts";
-import { writePdf } from "../pdf/write-pdf.ts";
+import { tablePuts, writePdf } from "../pdf/write-pdf.ts";
+import { violationsOf } from "./look.ts";
 import { setStage, SOON } from "./page.ts";
 import type { Stage } from "./page.ts";
 import { workbook } from "./workbook.ts";
+
+/** Where the columns of a table stand on a page [points]. */
+const COLUMNS = [50, 260, 340, 440];
 
 let stage: Stage;
 let page: Page;
@@ -20,15 +24,14 @@ afterAll(async () => {
 const reference = (name: string): string =>
   fileURLToPath(new URL(`../reference/sheets/${name}`, import.meta.url));
 
-async function openPanel(): Promise<void> {
-  if (!(await page.locator("#sheet-text").isVisible()))
-    await page.getByText("Paste or open a lab sheet").click();
-  await page.waitForSelector("#sheet-text");
+async function openPanel(on = page): Promise<void> {
+  if (!(await on.locator("#sheet-text").isVisible())) await on.getByText("Paste or open a lab sheet").click();
+  await on.waitForSelector("#sheet-text");
 }
 
 /** Headings of the groups with their counts, e.g. "Understood: 4". */
-async function groups(): Promise<string[]> {
-  return page.locator("[data-testid=sheet-preview] h4").allTextContents();
+async function groups(on = page): Promise<string[]> {
+  return on.locator("[data-testid=sheet-preview] h4").allTextContents();
 }
 
 /** The water test on the form: parameter, number and unit as they stand in the document that would be saved. */
@@ -71,11 +74,11 @@ test("pasted lines are shown raw beside understood, doubtful ones asked, and one
 test("one answer about the decimal mark settles a sheet", async () => {
   await openPanel();
   await page.fill("#sheet-text", "Calcium 1,250 mg/L\nSulfate 1,125 mg/L");
-  await expect.poll(groups, SOON).toEqual(["To ask: 2"]);
+  await expect.poll(() => groups(), SOON).toEqual(["To ask: 2"]);
   await page.getByRole("button", { name: "1,5" }).click();
-  await expect.poll(groups, SOON).toEqual(["Understood: 2"]);
+  await expect.poll(() => groups(), SOON).toEqual(["Understood: 2"]);
   await page.fill("#sheet-text", "Calcium;92,5;mg/l\nEisen;0,05;mg/l\npH-Wert;7,6;");
-  await expect.poll(groups, SOON).toEqual(["Understood: 3"]);
+  await expect.poll(() => groups(), SOON).toEqual(["Understood: 3"]);
 });
 
 test("a published file with one line a result is read", async () => {
@@ -151,17 +154,18 @@ test("a PDF gives the readings that the same table gives, raw beside understood,
   const before = await readingsOnForm();
   await openPanel();
   await page.fill("#sheet-text", SHEET_CELLS.map((row) => row.join("\t")).join("\n"));
-  await expect.poll(groups, SOON).toEqual(expect.arrayContaining(["To ask: 1", "Understood: 7"]));
+  await expect.poll(() => groups(), SOON).toEqual(expect.arrayContaining(["To ask: 1", "Understood: 7"]));
   const expected = await shown();
   await page.fill("#sheet-text", "");
-  await expect.poll(groups, SOON).toEqual([]);
+  await expect.poll(() => groups(), SOON).toEqual([]);
   await page.setInputFiles('input[aria-label="Sheet file"]', {
     name: "sheet.pdf",
     mimeType: "application/pdf",
     buffer: await printedSheet(LINED, false),
   });
-  await expect.poll(groups, SOON).toEqual(expect.arrayContaining(["To ask: 1", "Understood: 7"]));
+  await expect.poll(() => groups(), SOON).toEqual(expect.arrayContaining(["To ask: 1", "Understood: 7"]));
   expect(await shown()).toEqual(expected);
+  expect(await violationsOf(page, ".sheet")).toEqual([]);
   await page.getByRole("button", { name: "Take over 7 readings" }).click();
   await expect
     .poll(readingsOnForm, SOON)
@@ -177,6 +181,26 @@ test("a PDF gives the readings that the same table gives, raw beside understood,
   expect(await page.inputValue("#field-water-source")).toBe("Top bore");
   await page.getByRole("button", { name: "Undo" }).click();
   await expect.poll(readingsOnForm, SOON).toEqual(before);
+});
+
+test("a PDF is read with the network cut", async () => {
+  const context = await stage.browser.newContext({ viewport: { width: 360, height: 740 } });
+  const away = await context.newPage();
+  await away.goto(stage.address);
+  await away.waitForSelector('[data-offline="ready"]', { timeout: 60_000 });
+  // Only a page that was opened from what was put by asks there first.
+  await away.reload();
+  await away.waitForSelector("#field-title");
+  await context.setOffline(true);
+  await openPanel(away);
+  await away.setInputFiles('input[aria-label="Sheet file"]', {
+    name: "sheet.pdf",
+    mimeType: "application/pdf",
+    buffer: Buffer.from(writePdf([tablePuts(SHEET_CELLS, COLUMNS)])),
+  });
+  await expect.poll(() => groups(away), SOON).toEqual(expect.arrayContaining(["To ask: 1", "Understood: 7"]));
+  expect(await violationsOf(away, ".sheet")).toEqual([]);
+  await context.close();
 });
 
 test.each([

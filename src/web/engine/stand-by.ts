@@ -14,11 +14,11 @@ export interface StandBy {
 }
 
 /**
- * Starts it, which is best done when the page is at rest: it reads all constants again.
+ * Starts it. It reads all constants again, which takes as long as it did at the start of the page.
  *
  * @param listen told what it answers
  * @param language the language it speaks at first
- * @param question a question that was answered already: with that it makes itself ready
+ * @param question a question put to the first engine: with that it makes itself ready
  */
 export function startStandBy(
   listen: (event: MessageEvent<unknown>) => void,

@@ -138,14 +138,20 @@ export function useEngine<K extends keyof AnswerTo>(
         // The first answer is short and wanted at once. The whole one is long, and a keystroke comes before it.
         if (reply.type === "first") take();
         else startTransition(take);
-        if (reply.type === "plan") standBy.current ??= startStandBy(listen, spoken.current, question);
       }
     };
     const started = startEngine(listen, () => {
       setFailed(true);
     });
     worker.current = started;
+    // Not before somebody goes to a field: a page that is only looked at needs no second engine.
+    const onField = ({ target }: FocusEvent): void => {
+      if (target instanceof Element && target.matches("input, select"))
+        standBy.current ??= startStandBy(listen, spoken.current, newest.current);
+    };
+    if (kind === "plan") window.document.addEventListener("focusin", onField);
     return () => {
+      window.document.removeEventListener("focusin", onField);
       started.terminate();
       worker.current = null;
       standBy.current?.end();

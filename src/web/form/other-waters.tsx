@@ -55,11 +55,14 @@ const OtherWater = memo(function OtherWater({ row, index }: OtherWaterProps): Re
   const path = `${PATH}[${String(index)}]`;
   const say = useSay();
   const title = row.source === "" ? say("Other water {number}", { number: index + 1 }) : row.source;
-  const withRow = (draft: Draft, change: Partial<OtherWaterRow>): Draft => ({
-    ...draft,
-    otherWaters: draft.otherWaters.map((one) => (one.key === row.key ? { ...one, ...change } : one)),
-  });
   const { key } = row;
+  const withRow = useCallback(
+    (draft: Draft, change: Partial<OtherWaterRow>): Draft => ({
+      ...draft,
+      otherWaters: draft.otherWaters.map((one) => (one.key === key ? { ...one, ...change } : one)),
+    }),
+    [key],
+  );
   const withReadings = useCallback(
     (d: Draft, change: (rows: readonly ReadingRow[]) => readonly ReadingRow[]): Draft => ({
       ...d,

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { ReactElement } from "react";
 import type { Draft, WaterTyped } from "../job/draft.ts";
 import { SelectField, TextField } from "./fields.tsx";
@@ -21,14 +22,30 @@ const IRON_FORMS = [
   { id: "ferric", name: "ferric, iron(III)" },
 ];
 
-interface WaterSourceProps {
+interface Shell {
   readonly path: string;
-  readonly water: WaterTyped;
   readonly onChange: (draft: Draft, change: Partial<WaterTyped>) => Draft;
+}
+
+interface WaterSourceProps extends Shell {
+  readonly water: WaterTyped;
 }
 
 /** Where a water comes from, when it was sampled and how it was tested. */
 export function WaterSource({ path, water, onChange }: WaterSourceProps): ReactElement {
+  const { source, sampled, method, ironForm } = water;
+  const asksIron = ironForm !== "" || measuresIron(water);
+  return <SourceFields {...{ path, onChange, source, sampled, method, ironForm, asksIron }} />;
+}
+
+interface SourceFieldsProps extends Shell, Pick<WaterTyped, "source" | "sampled" | "method" | "ironForm"> {
+  /** True where the form of the iron makes a difference. */
+  readonly asksIron: boolean;
+}
+
+/** The same by what it shows: drawn anew when that changes, not with every reading. */
+const SourceFields = memo(function SourceFields(props: SourceFieldsProps): ReactElement {
+  const { path, onChange, source, sampled, method, ironForm, asksIron } = props;
   const { dispatch } = useForm();
   const edit = (change: Partial<WaterTyped>): void => {
     dispatch({ type: "edit", change: (d) => onChange(d, change) });
@@ -38,45 +55,45 @@ export function WaterSource({ path, water, onChange }: WaterSourceProps): ReactE
       <TextField
         label="Source"
         path={`${path}.source`}
-        value={water.source}
-        onChange={(source) => {
-          edit({ source });
+        value={source}
+        onChange={(typed) => {
+          edit({ source: typed });
         }}
       />
       <TextField
         label="Sampled on"
         path={`${path}.sampled`}
         kind="date"
-        value={water.sampled}
-        onChange={(sampled) => {
-          edit({ sampled });
+        value={sampled}
+        onChange={(day) => {
+          edit({ sampled: day });
         }}
       />
       <SelectField
         label="Method"
         path={`${path}.method`}
         choices={METHODS}
-        value={water.method}
-        onChange={(method) => {
-          edit({ method });
+        value={method}
+        onChange={(chosen) => {
+          edit({ method: chosen });
         }}
       />
-      {(water.ironForm !== "" || measuresIron(water)) && (
+      {asksIron && (
         <SelectField
           label={words.iron}
           path={`${path}.iron form`}
           choices={IRON_FORMS}
           none={words.ironUnsaid}
           hint={words.ironHint}
-          value={water.ironForm}
-          onChange={(ironForm) => {
-            edit({ ironForm });
+          value={ironForm}
+          onChange={(chosen) => {
+            edit({ ironForm: chosen });
           }}
         />
       )}
     </div>
   );
-}
+});
 
 /** True where an iron without a form was measured. */
 function measuresIron({ readings }: WaterTyped): boolean {

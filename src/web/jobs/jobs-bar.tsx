@@ -1,4 +1,4 @@
-import { Suspense, useState } from "react";
+import { memo, Suspense, useState } from "react";
 import type { ReactElement, ReactNode } from "react";
 import { bookFile } from "../../records/index.ts";
 import { useSay } from "../language/language-context.ts";
@@ -36,19 +36,7 @@ export function JobsBar({ view }: { view: BookView }): ReactElement {
   return (
     <section className="jobs" aria-label={say("Jobs")}>
       <div className="jobs-head">
-        <div className="field">
-          <label htmlFor={fieldId("title")}>{say("Title of this job")}</label>
-          <input
-            id={fieldId("title")}
-            type="text"
-            autoComplete="off"
-            value={state.draft.title}
-            onChange={(event) => {
-              const title = event.target.value;
-              dispatch({ type: "edit", change: (draft) => ({ ...draft, title }) });
-            }}
-          />
-        </div>
+        <TitleField title={state.draft.title} dispatch={dispatch} />
         <button
           type="button"
           className="quiet"
@@ -95,6 +83,28 @@ export function JobsBar({ view }: { view: BookView }): ReactElement {
     </section>
   );
 }
+
+type TitleFieldProps = Pick<BookView, "dispatch"> & { readonly title: string };
+
+/** The title alone, so that it is not drawn anew with every key of another field. */
+const TitleField = memo(function TitleField({ title, dispatch }: TitleFieldProps): ReactElement {
+  const say = useSay();
+  return (
+    <div className="field">
+      <label htmlFor={fieldId("title")}>{say("Title of this job")}</label>
+      <input
+        id={fieldId("title")}
+        type="text"
+        autoComplete="off"
+        value={title}
+        onChange={(event) => {
+          const typed = event.target.value;
+          dispatch({ type: "edit", change: (draft) => ({ ...draft, title: typed }) });
+        }}
+      />
+    </div>
+  );
+});
 
 /** What a person must know when something cannot be kept, with the way to keep it all the same. */
 function Trouble({ view, onSaveCopy }: { view: BookView; onSaveCopy: () => void }): ReactNode {
