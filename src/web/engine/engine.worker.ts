@@ -272,6 +272,7 @@ if (!helpIfAsked(data)) {
     const request = event.data;
     if (request.type === "language") language = languageOf(request.tag, request.pack);
     else if (request.type === "first") answerFirst(request);
+    else if (request.type === "over") newest = request.id;
     else if ("document" in request) void answer(request);
     else if (request.type === "sheet") say(sheet(request));
     else if (request.type === "about") say(about(request));

@@ -128,6 +128,12 @@ export interface FirstRequest {
   readonly document: JobDocument;
 }
 
+/** Work on documents before the one of this number is given up: the whole answer to that is asked for in a moment. */
+export interface OverRequest {
+  readonly type: "over";
+  readonly id: number;
+}
+
 /** The language of all that is said from then on. */
 export interface LanguageRequest {
   readonly type: "language";
@@ -139,6 +145,7 @@ export interface LanguageRequest {
 export type EngineRequest =
   | AnswerRequest
   | FirstRequest
+  | OverRequest
   | LanguageRequest
   | { readonly type: "flasks"; readonly request: FlasksRequest }
   | {

@@ -78,6 +78,12 @@ function takeIn<K extends keyof AnswerTo>(
 
 const NONE: readonly WordedIssue[] = [];
 
+/**
+ * How long [ms] nothing is typed before a whole plan is begun, where first answers come from elsewhere: a plan that the
+ * next key makes vain only keeps the first answer to that key waiting. Our choice, a little over the time between two keys.
+ */
+const PAUSE_MS = 250;
+
 /** The issues as they were, where they say the same: what shows them is then not drawn anew. */
 function unlessSame(before: readonly WordedIssue[], now: readonly WordedIssue[]): readonly WordedIssue[] {
   return JSON.stringify(before) === JSON.stringify(now) ? before : now;
@@ -174,7 +180,18 @@ export function useEngine<K extends keyof AnswerTo>(
     const { job, document } = JSON.parse(text) as { job: string; document: JobDocument };
     newest.current = { id, job, document, text };
     const isFirstElsewhere = standBy.current?.ask(newest.current) ?? false;
-    worker.current?.postMessage({ type: kind, id, document, isFirstElsewhere } satisfies EngineRequest);
+    const ask = (): void => {
+      worker.current?.postMessage({ type: kind, id, document, isFirstElsewhere } satisfies EngineRequest);
+    };
+    if (!isFirstElsewhere) {
+      ask();
+      return;
+    }
+    worker.current?.postMessage({ type: "over", id } satisfies EngineRequest);
+    const pause = setTimeout(ask, PAUSE_MS);
+    return () => {
+      clearTimeout(pause);
+    };
   }, [text, kind]);
 
   const readSheet = useCallback(
