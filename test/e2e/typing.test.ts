@@ -53,6 +53,21 @@ test("the bar and the answer at a glance follow the first answer, before the who
   expect(bar).toBe(line);
 });
 
+test("what is taken back before it was planned gives the answer that stood there", async () => {
+  await page.fill(CALCIUM, "92");
+  await page.waitForSelector('[data-state="done"]');
+  const bar = page.locator(".bottom-bar .bar-figure").first();
+  const figure = (): Promise<string | null> => bar.textContent();
+  const stood = await figure();
+  await page.focus(CALCIUM);
+  await page.keyboard.press("End");
+  await page.keyboard.press("Backspace");
+  await expect.poll(figure, { ...SOON, interval: 10 }).not.toBe(stood);
+  await page.keyboard.press("2");
+  await page.waitForSelector('[data-state="done"]');
+  expect(await figure()).toBe(stood);
+});
+
 /**
  * Notes each field that is drawn anew: whoever draws an input gives it its type again, whether or not that is another
  * one, and its value where that changed.

@@ -67,7 +67,7 @@ function takeIn<K extends keyof AnswerTo>(
   { job, text }: Question,
 ): Answers<K> {
   if ("plan" in reply) {
-    // It comes from another engine than the whole answer, and is of no use after that.
+    // The whole answer to the same question is there already, from the other engine.
     if (before.answered === text) return before;
     return { ...before, first: { job, value: { plan: reply.plan, job: reply.job } } };
   }
@@ -224,7 +224,8 @@ export function useEngine<K extends keyof AnswerTo>(
     catalogue,
     issues: last?.issues ?? NONE,
     answer: good?.job === job ? good.value : null,
-    first: first?.job === job ? first.value : null,
+    // Who goes back to what was answered last has the whole answer at once.
+    first: first?.job === job && answered !== text ? first.value : null,
     waiting: answered !== text || blocked,
     blocked,
     failed,
