@@ -15,6 +15,20 @@ function yamlDocuments(): Plugin {
   };
 }
 
+const DATA = normalizePath(fileURLToPath(new URL("data", import.meta.url)));
+
+/** Leaves out of the data what is written beside a figure for who looks after it: no program reads it. */
+function withoutNotes(): Plugin {
+  return {
+    name: "without-notes",
+    enforce: "pre",
+    transform: (text, id) =>
+      id.startsWith(`${DATA}/`) && id.endsWith(".json")
+        ? JSON.stringify(JSON.parse(text, (key, value: unknown) => (key === "note" ? undefined : value)))
+        : null,
+  };
+}
+
 const WORDS = normalizePath(fileURLToPath(new URL("src/words", import.meta.url)));
 const TRANSLATED = ["de", "fr", "es"] as const;
 const ENGLISH_SIDE = "\0english-side";
@@ -148,8 +162,16 @@ const offline = VitePWA({
 export default defineConfig({
   root: fileURLToPath(new URL("src/web", import.meta.url)),
   base: "./",
-  plugins: [react(), yamlDocuments(), englishOnce(), firstScreen(), scriptsAfterStyles, offline],
-  worker: { format: "es" },
+  plugins: [
+    react(),
+    yamlDocuments(),
+    withoutNotes(),
+    englishOnce(),
+    firstScreen(),
+    scriptsAfterStyles,
+    offline,
+  ],
+  worker: { format: "es", plugins: () => [withoutNotes()] },
   build: {
     outDir: fileURLToPath(new URL("dist/web", import.meta.url)),
     emptyOutDir: true,

@@ -157,7 +157,7 @@ const REACH_PH = 0.5;
 
 /** The half-lives on either side of a pH, the nearest one where it lies beyond them all, none where it lies far off. */
 function around(timed: readonly HalfLife[], pH: number): readonly HalfLife[] {
-  const points = timed.toSorted((a, b) => a.pH - b.pH);
+  const points = [...timed].sort((a, b) => a.pH - b.pH);
   const first = points[0];
   const last = points.at(-1);
   if (first === undefined || last === undefined) return [];
