@@ -28,6 +28,7 @@ import { PAGE } from "./page.ts";
 import { READINGS } from "./readings.ts";
 import { REMARKS } from "./remarks.ts";
 import { RESULT } from "./result.ts";
+import { RULES } from "./rules.ts";
 import { SENDING } from "./sending.ts";
 import { SHEET } from "./sheet.ts";
 import { WORKINGS } from "./workings.ts";
@@ -59,6 +60,7 @@ export const GERMAN: LanguagePack = {
     ...ISSUES_FILES,
     ...ASSUMPTIONS,
     ...REMARKS,
+    ...RULES,
     ...COMPLAINT_CAUSES,
     ...FLASK_PHRASES,
   },
