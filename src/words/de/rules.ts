@@ -3,7 +3,7 @@ import type { Phrases } from "../phrases.ts";
 /** Published rules, what contradicts them, and notes on conditioners. */
 export const RULES: Phrases = {
   "No ammonium salt with dicamba: it sets dicamba acid free to evaporate. It blocks unless the job says no volatility rules apply.":
-    "Kein Ammoniumsalz zu Dicamba: es setzt Dicambasäure frei, die verdampfen kann. Die Regel sperrt, außer der Auftrag sagt, dass keine Auflagen zur Flüchtigkeit gelten.",
+    "Kein Ammoniumsalz zu Dicamba: es setzt Dicambasäure frei, die verdampfen kann. Sperrt, außer laut Auftrag gelten keine Auflagen zur Flüchtigkeit.",
   "Zollinger and others show ammonium sulfate restoring dicamba in hard water where the label allows it.":
     "Zollinger und andere zeigen: In hartem Wasser stellt Ammoniumsulfat die Dicamba-Wirkung wieder her, wo das Etikett es erlaubt.",
   "Ammonium salts raise dicamba vapour loss. Some older labels allow them: read the label in hand.":
@@ -48,7 +48,7 @@ export const RULES: Phrases = {
   "Strong acid throws the herbicide acid out of amine and salt mixes as crystals. Dilute both first, jar test.":
     "Starke Säure fällt aus Amin- und Salzmischungen die Herbizidsäure als Kristalle aus. Beide erst verdünnen, Mischprobe.",
   "Low pH alone did not raise glyphosate activity. About 1 % v/v of product was needed to match ammonium sulfate in 1,000 mg/L water.":
-    "Niedriger pH allein hob die Glyphosat-Wirkung nicht. In Wasser mit 1000 mg/L waren etwa 1 % v/v Produkt nötig, um Ammoniumsulfat gleichzukommen.",
+    "Niedriger pH allein hob die Glyphosat-Wirkung nicht. In Wasser mit 1000 mg/L war etwa 1 % v/v Produkt nötig, um Ammoniumsulfat gleichzukommen.",
   "Guides advise lowering water above pH 8.5. Hardness is usually the larger fault: see the computed shares.":
     "Ratgeber empfehlen, bei Wasser über pH 8,5 den pH zu senken. Meist ist die Härte der größere Fehler: siehe die berechneten Anteile.",
   "From 350 mg/L hardness tie-up shows at low rates (about 445 g/ha). The same source calls 890 g/ha a high rate.":
@@ -102,7 +102,7 @@ export const RULES: Phrases = {
   "Bicarbonate weakens 2,4-D amine and ammonium sulfate helps less here: other water, top rate or ester form.":
     "Hydrogencarbonat schwächt 2,4-D-Amin, und Ammoniumsulfat hilft hier weniger: anderes Wasser, höchste Aufwandmenge oder Esterform.",
   "Sources disagree on MCPA: Saskatchewan states no antagonism by bicarbonate or hardness.":
-    "Zu MCPA widersprechen sich die Quellen: Saskatchewan gibt keine Minderung durch Hydrogencarbonat oder Wasserhärte an.",
+    "Zu MCPA widersprechen sich die Quellen: laut Saskatchewan keine Minderung durch Hydrogencarbonat oder Härte.",
   "An Ontario guide calls MCPA amine sensitive to bicarbonate.":
     "Ein Ratgeber aus Ontario nennt MCPA-Amin empfindlich gegen Hydrogencarbonat.",
   "Ammonium sulfate does not fully cure manganese antagonism of 2,4-D amine: keep the feed out.":
@@ -211,7 +211,7 @@ export const RULES: Phrases = {
   "More than three partners: the jar test is not optional.":
     "Mehr als drei Partner: auf die Mischprobe nicht verzichten.",
   "Do not keep mixed loads overnight unless the label allows it. Restart the agitator well before spraying.":
-    "Fertige Füllungen nicht über Nacht stehen lassen, außer das Etikett erlaubt es. Das Rührwerk rechtzeitig vor dem Spritzen wieder einschalten.",
+    "Fertige Füllungen nicht über Nacht aufheben, außer das Etikett erlaubt es. Rührwerk rechtzeitig vor dem Spritzen wieder einschalten.",
   "No loss in 24 to 72 h for several herbicides in trials.":
     "Bei mehreren Herbiziden in Versuchen kein Verlust in 24 bis 72 h.",
   "Use an iprodione mixture on the day it is made.":
@@ -281,7 +281,7 @@ export const RULES: Phrases = {
   "Copper sulfate eats steel and aluminium: plastic tank only.":
     "Kupfersulfat greift Stahl und Aluminium an: nur Kunststofftank.",
   "Ammonium and urea sprays can scorch crop leaves in hot, dry or bright weather. The limit of 28 °C is ours.":
-    "Spritzungen mit Ammonium und Harnstoff können bei heißem, trockenem oder sonnigem Wetter Blätter der Kultur verbrennen. Die Grenze von 28 °C ist unsere.",
+    "Ammonium- und Harnstoffspritzungen können bei heißem, trockenem oder grellem Wetter Kulturblätter verbrennen. Die Grenze von 28 °C ist unsere.",
   "Montana: above 400 mg/L hardness with iron many herbicides lose control. The iron limit of 0.3 mg/L is ours.":
     "Montana: Über 400 mg/L Wasserhärte mit Eisen verlieren viele Herbizide an Wirkung. Die Eisengrenze von 0,3 mg/L ist unsere.",
   "A turf guide treats water from 200 mg/L hardness.":
@@ -293,7 +293,7 @@ export const RULES: Phrases = {
   "A Victorian guide lists MCPA among what mud weakens. The limit of 20 NTU is ours.":
     "Ein Ratgeber aus Victoria zählt MCPA zu dem, was Schlamm schwächt. Die Grenze von 20 NTU ist unsere.",
   "A Victorian guide says triazines break down faster in salty water: spray at once. The limit of 3,000 µS/cm is ours.":
-    "Laut einem Ratgeber aus Victoria zerfallen Triazine in salzigerem Wasser schneller: sofort spritzen. Die Grenze von 3000 µS/cm ist unsere.",
+    "Laut einem Ratgeber aus Victoria zerfallen Triazine in salzigem Wasser schneller: sofort spritzen. Die Grenze von 3000 µS/cm ist unsere.",
   "No trial was found for it.": "Dazu wurde kein Versuch gefunden.",
   "Bulletins print half-lives of 12 h at pH 6 and 48 min at pH 9 for dimethoate. Do not rely on them.":
     "Merkblätter drucken für Dimethoat Halbwertszeiten von 12 h bei pH 6 und 48 min bei pH 9. Nicht darauf verlassen.",
