@@ -49,7 +49,7 @@ export function lineToHelper(): PlanLine | null {
 
 /**
  * Starts the helper once a second job was answered: who looks at one answer only needs none. There is none on one
- * processor, in a browser whose workers start no others, or where it broke down.
+ * processor, on a device with little memory, in a browser whose workers start no others, or where it broke down.
  *
  * @param job just answered: the helper becomes quick on it
  */
@@ -58,8 +58,13 @@ export function callForHelp(job: Job): void {
   if (helper === null && answered > 1) startHelper(job);
 }
 
+/** Memory [GB] of a device below which a second copy of the data is not worth its room, where the browser tells. Our choice. */
+const LEAST_MEMORY_GB = 4;
+
 function startHelper(job: Job): void {
   if (!(navigator.hardwareConcurrency > 1) || typeof Worker === "undefined") return;
+  const { deviceMemory } = navigator as { readonly deviceMemory?: number };
+  if (deviceMemory !== undefined && deviceMemory < LEAST_MEMORY_GB) return;
   try {
     const worker = new Worker(self.location.href, { type: "module", name: HELPER });
     const line = planLine((message) => {
