@@ -5,7 +5,10 @@ const SETTLED = 1;
 /** How far (natural log) a balance may be off, or its unknown move, when it is left. Our choice: a tenth of `SETTLED`. */
 const CLOSE = 0.1;
 
-/** How far (natural log) from 1 concentrations may lie for sums of them to be taken as they are. */
+/**
+ * How far (natural log) from 1 concentrations may lie for sums of them to be taken as they are. Our choice: less than half
+ * of what a double holds (e^±708), so that a shift has as much room again.
+ */
 const PLAIN = 300;
 
 /** The two sides of one balance in logarithms, at a trial shift of its unknown. */

@@ -9,6 +9,23 @@ const brine = [0.5, 0.1, 0.2, 0.4, 0.2, 0.05, 0.05, 0.3];
 const all = Int32Array.from(names, (_, i) => i);
 
 describe("the specific ion interaction theory", () => {
+  it.each([0.001, 1, 12])(
+    "gives the derivatives by some species, in their order, as those by all (brine × %f)",
+    (factor) => {
+      const terms = sit(builtInSit()).compile(names, charges);
+      const m = Float64Array.from(brine, (value) => value * factor);
+      terms.evaluate(m, all);
+      const [jacobian, waterSlope] = [terms.jacobian.slice(), terms.waterSlope.slice()];
+      const some = Int32Array.of(5, 0, 3);
+      terms.evaluate(m, some);
+      some.forEach((j, b) => {
+        expect(terms.waterSlope[b]).toBeCloseTo(waterSlope[j]!, 12);
+        for (const i of all)
+          expect(terms.jacobian[i * some.length + b]).toBeCloseTo(jacobian[i * names.length + j]!, 10);
+      });
+    },
+  );
+
   it.each([0.001, 1, 8])("gives exact derivatives of all its terms (brine × %f)", (factor) => {
     const terms = sit(builtInSit()).compile(names, charges);
     const m = Float64Array.from(brine, (value) => value * factor);
