@@ -3,9 +3,17 @@ import { parentPort, Worker } from "node:worker_threads";
 import { helpPlans, planLine, prepareHelper } from "../src/agronomy/index.ts";
 import type { Job, PlanData, PlanLine, PlanOptions, PlanMessage, PlanThread } from "../src/agronomy/index.ts";
 
+/** How long [ms] a plan is worked on before the next turn, as in the page. */
+const TURN_MS = 8;
+let lastTurn_ms = performance.now();
+
 /** What a thread of Node works by. */
 export const planThread: PlanThread = {
-  turn: () => new Promise((resolve) => void setImmediate(resolve)),
+  turn: async () => {
+    await new Promise((resolve) => void setImmediate(resolve));
+    lastTurn_ms = performance.now();
+  },
+  isDue: () => performance.now() - lastTurn_ms >= TURN_MS,
   after: (time_ms, call) => {
     const timer = setTimeout(call, time_ms);
     return () => {

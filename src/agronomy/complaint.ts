@@ -10,6 +10,7 @@ import type { Setting } from "./programmes.ts";
 import { settingOf, waterOfPlan } from "./setting.ts";
 import type { PlanData } from "./setting.ts";
 import { sourceOf, sourcesOfPlan } from "./sources.ts";
+import { atOnce } from "./steps.ts";
 import { activeConcentration_molPerL } from "./tank.ts";
 import type { DosedConditioner, MixProduct } from "./tank.ts";
 import type { ActiveVerdict, Remark } from "./types.ts";
@@ -120,7 +121,7 @@ function judged(
   { trade }: PlanData,
 ): Computed<FinishedProgramme> {
   const draft = draftOf(setting, { id: "applied", name: "as applied", kind: "conditioner", conditioners });
-  return finishProgramme(draft, trade, "many");
+  return atOnce(finishProgramme(draft, trade, "many"));
 }
 
 function unsolved(reason: string, detail: string): Read<never> {

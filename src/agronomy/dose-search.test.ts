@@ -1,6 +1,24 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { leastDose, raisedDose, roundDoseUp } from "./dose-search.ts";
+import { leastDose as leastDoseIn, raisedDose as raisedDoseIn, roundDoseUp } from "./dose-search.ts";
+import type { DoseFound } from "./dose-search.ts";
+import { atOnce } from "./steps.ts";
+import type { Steps } from "./steps.ts";
+import type { Computed } from "./verdict.ts";
+
+type Found = Computed<DoseFound>;
+type Free = Computed<number | null>;
+const leastDose = (freeAt: (dose: number) => Free, aim: number, least: number, most: number): Found =>
+  atOnce(leastDoseIn(inSteps(freeAt), aim, least, most));
+const raisedDose = (freeAt: (dose: number) => Free, aim: number, from: number, most: number): Found =>
+  atOnce(raisedDoseIn(inSteps(freeAt), aim, from, most));
+
+function inSteps(freeAt: (dose: number) => Free): (dose: number) => Steps<Free> {
+  return function* (dose) {
+    yield;
+    return freeAt(dose);
+  };
+}
 
 const at = (f: (dose: number) => number | null) => (dose: number) => ({ ok: true as const, value: f(dose) });
 

@@ -1,3 +1,4 @@
+import type { Steps } from "./steps.ts";
 import type { Computed } from "./verdict.ts";
 
 /** What a dose search found. */
@@ -6,6 +7,9 @@ export type DoseFound =
   /** No dose tried meets the aim; `dose` is the best one tried. */
   | { readonly kind: "not met"; readonly dose: number; readonly free: number }
   | { readonly kind: "not known" };
+
+/** Free share at a dose, 0…1; null when it cannot be known. */
+type FreeAt = (dose: number) => Steps<Computed<number | null>>;
 
 const COARSE_STEPS = 7;
 const SPAN = 300;
@@ -16,28 +20,30 @@ const RELATIVE_WIDTH = 0.02;
  * the first interval that crosses it. The scan comes first because the share need not rise with the dose everywhere:
  * a solid may appear, or an acid may pass its best pH.
  *
- * @param freeAt free share at a dose, 0…1; null when it cannot be known
  * @param least label minimum, in the dose's own unit; 0 when there is none
  * @param most highest dose that may be tried, in the same unit
  */
-export function leastDose(
-  freeAt: (dose: number) => Computed<number | null>,
+export function* leastDose(
+  freeAt: FreeAt,
   aim: number,
   least: number,
   most: number,
-): Computed<DoseFound> {
+): Steps<Computed<DoseFound>> {
   const low = Math.max(least, most / SPAN);
   let previous: Tried | null = null;
   let best: { readonly dose: number; readonly free: number } | null = null;
   for (let i = 0; i < COARSE_STEPS; i++) {
     const dose = most <= low ? most : low * (most / low) ** (i / (COARSE_STEPS - 1));
-    const free = freeAt(dose);
+    const free = yield* freeAt(dose);
     if (!free.ok) return free;
     if (free.value === null) return { ok: true, value: { kind: "not known" } };
     if (best === null || free.value > best.free) best = { dose, free: free.value };
     if (free.value >= aim) {
       if (previous === null && least > 0) return { ok: true, value: { kind: "met", dose, free: free.value } };
-      return narrow(freeAt, aim, previous ?? { dose: dose / 30, free: null }, { dose, free: free.value });
+      return yield* narrow(freeAt, aim, previous ?? { dose: dose / 30, free: null }, {
+        dose,
+        free: free.value,
+      });
     }
     previous = { dose, free: free.value };
     if (most <= low) break;
@@ -55,23 +61,23 @@ const RAISE = 1.5;
  *
  * @param from dose below which the answer is known not to lie
  */
-export function raisedDose(
-  freeAt: (dose: number) => Computed<number | null>,
+export function* raisedDose(
+  freeAt: FreeAt,
   aim: number,
   from: number,
   most: number,
-): Computed<DoseFound> {
+): Steps<Computed<DoseFound>> {
   let below: Tried | null = null;
   let best: { readonly dose: number; readonly free: number } | null = null;
   for (let k = 0; k <= RAISES; k++) {
     const dose = k === RAISES ? most : Math.min(most, from * RAISE ** k);
-    const free = freeAt(dose);
+    const free = yield* freeAt(dose);
     if (!free.ok) return free;
     if (free.value === null) return { ok: true, value: { kind: "not known" } };
     if (best === null || free.value > best.free) best = { dose, free: free.value };
     if (free.value >= aim) {
       if (below === null) return { ok: true, value: { kind: "met", dose, free: free.value } };
-      return narrow(freeAt, aim, below, { dose, free: free.value });
+      return yield* narrow(freeAt, aim, below, { dose, free: free.value });
     }
     below = { dose, free: free.value };
     if (dose >= most) break;
@@ -89,12 +95,12 @@ interface Tried {
 const NEAR_AIM = 0.0005;
 
 /** Narrows the interval between a dose that misses the aim and one that meets it, on the logarithm of the dose. */
-function narrow(
-  freeAt: (dose: number) => Computed<number | null>,
+function* narrow(
+  freeAt: FreeAt,
   aim: number,
   below: Tried,
   above: { readonly dose: number; readonly free: number },
-): Computed<DoseFound> {
+): Steps<Computed<DoseFound>> {
   let lo = below;
   let hi = above;
   for (let k = 0; hi.dose / lo.dose > 1 + RELATIVE_WIDTH && hi.free - aim > NEAR_AIM; k++) {
@@ -102,7 +108,7 @@ function narrow(
     const secant = lo.free === null ? 0.5 : (aim - lo.free) / (hi.free - lo.free);
     const part = k % 3 === 2 ? 0.5 : Math.min(0.9, Math.max(0.1, secant));
     const dose = lo.dose * (hi.dose / lo.dose) ** part;
-    const free = freeAt(dose);
+    const free = yield* freeAt(dose);
     if (!free.ok) return free;
     if (free.value !== null && free.value >= aim) hi = { dose, free: free.value };
     else lo = { dose, free: free.value };

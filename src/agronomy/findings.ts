@@ -1,4 +1,5 @@
 import type { Chemistry } from "./chemistry.ts";
+import type { Steps } from "./steps.ts";
 
 /** What one expensive part of a task came to: plain data, which can be handed from one thread to another. */
 export type Finding = unknown;
@@ -9,7 +10,7 @@ export type Finding = unknown;
  */
 export interface Findings {
   /** What the next part comes to: as it was found before, else by doing it now. A part within a part counts to it. */
-  of<T>(part: () => T): T;
+  of<T>(part: () => Steps<T>): Steps<T>;
   /** All so far. */
   readonly all: readonly Finding[];
 }
@@ -20,14 +21,14 @@ export function findingsFrom(known: readonly Finding[] = []): Findings {
   let within = false;
   return {
     all,
-    of: <T>(part: () => T): T => {
-      if (within) return part();
+    *of<T>(part: () => Steps<T>): Steps<T> {
+      if (within) return yield* part();
       let found: T;
       if (all.length < known.length) found = known[all.length] as T;
       else {
         within = true;
         try {
-          found = part();
+          found = yield* part();
         } finally {
           within = false;
         }

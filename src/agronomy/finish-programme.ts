@@ -18,6 +18,7 @@ import { holdingTimeOf } from "./sprayer.ts";
 import type { DosedConditioner } from "./tank.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { ActiveVerdict, PlannedDose, Programme, ProgrammePart, Remark, TankState } from "./types.ts";
+import type { Steps } from "./steps.ts";
 import { uncomputedTexts } from "./uncomputed.ts";
 import { judgeTank, leastOfDraws } from "./verdict.ts";
 import type { Effort } from "./bands/calibrate.ts";
@@ -39,12 +40,12 @@ export interface FinishedProgramme {
  * @param effort that goes into its ranges
  * @param work it is judged in; that of its own setting unless it is judged a second time
  */
-export function finishProgramme(
+export function* finishProgramme(
   draft: Draft,
   trade: TradeData,
   effort: Effort,
   { chemistry, findings }: Work = draft.setting,
-): Computed<FinishedProgramme> {
+): Steps<Computed<FinishedProgramme>> {
   const { setting, volume_LPerHa } = draft;
   const { job, mix } = setting;
   let facts: readonly RuleFacts[] = [];
@@ -54,7 +55,7 @@ export function finishProgramme(
     factsOf = state;
     return facts;
   };
-  const judged = findings.of(() =>
+  const judged = yield* findings.of(() =>
     judgeTank(
       draft.tank,
       chemistry,

@@ -2,6 +2,7 @@ import { restsOnMemory } from "../chem/index.ts";
 import type { DryDownStep, DryToResult, Equilibrium } from "../chem/index.ts";
 import { NUCLEATING_SOLIDS, NUCLEATION_SI } from "./chemistry.ts";
 import type { Chemistry, LeafSolid } from "./chemistry.ts";
+import type { Steps } from "./steps.ts";
 import type { Tank } from "./tank.ts";
 import type { DryingEnd } from "./types.ts";
 import type { Computed } from "./verdict.ts";
@@ -19,18 +20,21 @@ export type LeafPaths = Readonly<Record<LeafSolid, LeafPath>>;
  * @param stops factors passed on the way, ascending from 1
  * @param ends true where only the two ends matter: the middle one is then that without the salt
  */
-export function leafPaths(
+export function* leafPaths(
   tank: Tank,
   chemistry: Chemistry,
   stops: readonly number[],
   ends = false,
-): Computed<LeafPaths> {
+): Steps<Computed<LeafPaths>> {
   const never = dried(tank, chemistry, "never", stops);
+  yield;
   if (!never.ok) return never;
   const most = Math.max(-Infinity, ...never.value.steps.map(supersaturation));
   const threshold = !ends && most > NUCLEATION_SI ? dried(tank, chemistry, "at threshold", stops) : never;
+  yield;
   if (!threshold.ok) return threshold;
   const equilibrium = most > 0 ? dried(tank, chemistry, "at equilibrium", stops) : never;
+  yield;
   if (!equilibrium.ok) return equilibrium;
   return {
     ok: true,

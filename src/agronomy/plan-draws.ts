@@ -10,6 +10,7 @@ import { finishProgramme } from "./finish-programme.ts";
 import type { FinishedProgramme } from "./finish-programme.ts";
 import type { Work } from "./findings.ts";
 import type { Draft, Setting } from "./programmes.ts";
+import type { Steps } from "./steps.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { Job, PlanUncertainty } from "./types.ts";
 import { shortName } from "./uncomputed.ts";
@@ -21,20 +22,20 @@ const NEARLY_SURE = 0.1;
 const SURER_TRIES = 3;
 
 /** Finishes a draft; one that falls a little short of the confidence asked for is replaced by a surer one. */
-export function finishSurely(
+export function* finishSurely(
   draft: Draft,
   trade: TradeData,
   effort: Effort,
   work: Work = draft.setting,
-): Computed<FinishedProgramme> {
+): Steps<Computed<FinishedProgramme>> {
   const { confidence } = draft.setting.job.aim;
   let tried = draft;
-  let finished = finishProgramme(tried, trade, effort, work);
+  let finished = yield* finishProgramme(tried, trade, effort, work);
   for (let k = 0; k < SURER_TRIES && finished.ok && tried.surer !== null; k++) {
     const found = finished.value.programme.confidence;
     if (found === null || found >= confidence || found < confidence - NEARLY_SURE) break;
     tried = tried.surer();
-    const surer = finishProgramme(tried, trade, effort, work);
+    const surer = yield* finishProgramme(tried, trade, effort, work);
     if (!surer.ok || (surer.value.programme.confidence ?? 0) <= found) break;
     finished = surer;
   }

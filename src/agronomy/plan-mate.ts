@@ -36,6 +36,8 @@ export interface PlanLine {
 export interface PlanThread {
   /** Lets what came in meanwhile be taken in. */
   turn(): Promise<void>;
+  /** Whether the last turn was so long ago that the next one is due. */
+  isDue(): boolean;
   /** Calls back after a time [ms]. @returns what calls it off */
   after(time_ms: number, call: () => void): () => void;
 }

@@ -8,16 +8,17 @@ import { AS_PLANNED, finishSurely } from "./plan-draws.ts";
 import type { Way } from "./plan-ways.ts";
 import type { Draft } from "./programmes.ts";
 import { rankProgrammes } from "./ranking.ts";
+import type { Steps } from "./steps.ts";
 import type { TradeData } from "./trade-data.ts";
 import type { Programme } from "./types.ts";
 import type { Failed } from "./verdict.ts";
 
-/** A piece of a plan that stands by itself: it comes to the same whenever, and wherever, it is done. */
+/** A piece of a plan that stands by itself: it comes to the same whenever, and wherever, it is done, in steps. */
 export interface Task {
   /** Tells it from the others of its plan. */
   readonly key: string;
   /** Does it. @param known what it found when it was done elsewhere @returns what it finds */
-  run(known?: readonly Finding[]): readonly Finding[];
+  run(known?: readonly Finding[]): Steps<readonly Finding[]>;
 }
 
 /** What can be done next of a plan: one task at least is wanted, and the plan goes on when none is any more. */
@@ -40,16 +41,16 @@ export interface Attempt extends Task {
   readonly outcome: Outcome | null;
 }
 
-function attempt(key: string, chemistry: Chemistry, work: (work: Work) => Outcome): Attempt {
+function attempt(key: string, chemistry: Chemistry, work: (work: Work) => Steps<Outcome>): Attempt {
   let outcome: Outcome | null = null;
   return {
     key,
     get outcome() {
       return outcome;
     },
-    run: (known) => {
+    *run(known) {
       const begun = beginWork(chemistry, known);
-      outcome = work(begun);
+      outcome = yield* work(begun);
       return begun.findings.all;
     },
   };
@@ -65,18 +66,20 @@ export interface Tasks {
 
 export function tasksOf(chemistry: Chemistry, trade: TradeData): Tasks {
   const full = new Map<string, Attempt>();
-  const judged = (draft: Draft, effort: Effort, work: Work): Outcome => {
-    const done = finishSurely(draft, trade, effort, work);
+  const judged = function* (draft: Draft, effort: Effort, work: Work): Steps<Outcome> {
+    const done = yield* finishSurely(draft, trade, effort, work);
     return done.ok
       ? { finished: done.value, issue: null }
       : { finished: null, issue: unsolved(draft.name, done) };
   };
   return {
     ofWay: (key, way) =>
-      attempt(key, chemistry, (work) => {
-        const draft = way.draft(work);
+      attempt(key, chemistry, function* (work) {
+        const draft = yield* way.draft(work);
         if (!draft.ok) return { finished: null, issue: unsolved(way.name, draft) };
-        return draft.value === null ? { finished: null, issue: null } : judged(draft.value, "few", work);
+        return draft.value === null
+          ? { finished: null, issue: null }
+          : yield* judged(draft.value, "few", work);
       }),
     inFull: (one) => {
       if (!one?.draws) return [];

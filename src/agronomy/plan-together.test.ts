@@ -2,9 +2,10 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { builtInThermo } from "../chem/index.ts";
 import { readJob } from "./job.ts";
-import { planJob } from "./plan.ts";
+import { planInTasks, planJob } from "./plan.ts";
 import { helpPlans, planLine, planTogether, prepareHelper } from "./plan-together.ts";
 import type { PlanLine, PlanMessage, PlanThread } from "./plan-together.ts";
+import { atOnce } from "./steps.ts";
 import { builtInTrade } from "./trade-data.ts";
 import type { Job, Plan } from "./types.ts";
 import type { Read } from "../units/index.ts";
@@ -59,6 +60,7 @@ const RAIN = {
 
 const thread: PlanThread = {
   turn: () => new Promise((resolve) => void setImmediate(resolve)),
+  isDue: () => false,
   after: (time_ms, call) => {
     const timer = setTimeout(call, time_ms);
     return () => {
@@ -161,6 +163,45 @@ describe("a plan made in two threads", () => {
       expect(text(await planTogether(jobOf(), data, thread, here, options))).toBe(
         text(planJob(jobOf(), data, options)),
       );
+  });
+});
+
+describe("a plan that is given up", () => {
+  /** Has a turn at every step, and counts them. */
+  function counting(): { readonly thread: PlanThread; readonly turns: () => number } {
+    let count = 0;
+    const turn = async (): Promise<void> => {
+      count += 1;
+      await thread.turn();
+    };
+    return { thread: { ...thread, turn, isDue: () => true }, turns: () => count };
+  }
+
+  test("is left at the next turn, in the middle of a task too", async () => {
+    const whole = counting();
+    const alone = await planTogether(jobOf(), data, whole.thread, null, DRAWS);
+    expect(text(alone)).toBe(text(planJob(jobOf(), data, DRAWS)));
+    for (let last = 1; last < whole.turns(); last += Math.ceil(whole.turns() / 40)) {
+      const { thread: counted, turns } = counting();
+      expect(
+        await planTogether(jobOf(), data, counted, null, DRAWS, () => turns() >= last),
+        `given up at turn ${String(last)}`,
+      ).toBeNull();
+      expect(turns()).toBe(last);
+    }
+  });
+
+  test("has turns within every task that solves draws", async () => {
+    const { thread: counted, turns } = counting();
+    const steps = planInTasks(jobOf(), data, DRAWS);
+    let tasks = 0;
+    for (let step = steps.next(); step.done !== true; step = steps.next()) {
+      atOnce(step.value.wanted[0]!.run());
+      tasks += 1;
+    }
+    await planTogether(jobOf(), data, counted, null, DRAWS);
+    // 15 draws solved at each of two places at the least, for each of the programmes that are judged.
+    expect(turns()).toBeGreaterThan(tasks + 30 * 3);
   });
 });
 

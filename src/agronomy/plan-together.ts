@@ -3,7 +3,9 @@ import { planInTasks } from "./plan.ts";
 import type { PlanData, PlanOptions } from "./plan.ts";
 import { Mate } from "./plan-mate.ts";
 import type { PlanLine, PlanThread } from "./plan-mate.ts";
+import type { Finding } from "./findings.ts";
 import type { OpenTasks, Task } from "./plan-tasks.ts";
+import { atOnce } from "./steps.ts";
 import type { Job, Plan } from "./types.ts";
 
 export { planLine } from "./plan-mate.ts";
@@ -29,6 +31,22 @@ interface Share {
   readonly givenUp: () => boolean;
 }
 
+/** Does a task, and lets others have a turn when one is due; null when it is given up. */
+async function inTurns(
+  task: Task,
+  thread: PlanThread,
+  givenUp: () => boolean,
+): Promise<readonly Finding[] | null> {
+  const steps = task.run();
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+    if (!thread.isDue()) continue;
+    await thread.turn();
+    if (givenUp()) return null;
+  }
+}
+
 /** Does the tasks of a plan, those apart that were done elsewhere; null when it is given up. */
 async function workThrough({
   steps,
@@ -46,7 +64,7 @@ async function workThrough({
     const { wanted, spare } = step.value;
     const known = wanted.find(({ key }) => mate?.found.has(key));
     if (known !== undefined) {
-      known.run(mate?.found.get(known.key));
+      atOnce(known.run(mate?.found.get(known.key)));
       continue;
     }
     const isFree = ({ key }: Task): boolean => mate?.leaves(key) ?? true;
@@ -56,7 +74,8 @@ async function workThrough({
       continue;
     }
     mate?.tell({ type: "begun", plan, key: task.key });
-    const found = task.run();
+    const found = await inTurns(task, thread, givenUp);
+    if (found === null) return null;
     mate?.tell({ type: "done", plan, key: task.key, found });
   }
 }
@@ -69,7 +88,7 @@ let plans = 0;
  * Where that is lost or does nothing, everything is done here.
  *
  * @param line to the thread that runs `helpPlans` on the same data; null for none. One plan at a time is helped with
- * @param givenUp whether nobody waits for the answer any more; asked between tasks
+ * @param givenUp whether nobody waits for the answer any more; asked after each turn
  * @returns null when it was given up
  */
 export function planTogether(

@@ -8,6 +8,7 @@ import { drawnFor } from "./plan-draws.ts";
 import { asPlanned, conditioned, lessWater } from "./programmes.ts";
 import type { Candidate, Draft, Setting } from "./programmes.ts";
 import type { PlanData } from "./setting.ts";
+import type { Steps } from "./steps.ts";
 import type { Computed } from "./verdict.ts";
 import { alsoConditioned, otherWaysOf } from "./ways-conditioned.ts";
 import { moreActive, otherFormsOf } from "./ways-active.ts";
@@ -23,12 +24,12 @@ export interface Way {
   /** The conditioner it is searched for. */
   readonly candidate: Candidate | null;
   /** Its draft, at the least dose or change that is enough; null where it is none. */
-  draft(work: Work): Computed<Draft | null>;
+  draft(work: Work): Steps<Computed<Draft | null>>;
 }
 
 /** The tank as planned alone. */
 export function plannedOnly(setting: Setting): Way {
-  return way("nothing added", setting, (own) => known(asPlanned(own)));
+  return atHand("nothing added", setting, (own) => known(asPlanned(own)));
 }
 
 /** The tank as planned, and every way out. @param issues takes what stands in the way of one */
@@ -45,13 +46,13 @@ export function waysOf(setting: Setting, data: PlanData, issues: Issue[], count:
     ...completedSources(setting, thermo, issues, count).flatMap((source) => {
       const name = source.water.source;
       return [
-        way(name, setting, (own) => known(otherSource(own, source))),
+        atHand(name, setting, (own) => known(otherSource(own, source))),
         way(`blend with ${name}`, setting, (own) => leastBlend(own, source)),
       ];
     }),
-    way("let the iron settle", setting, ironSettled),
+    atHand("let the iron settle", setting, ironSettled),
     ...mix.map(({ active }, i) => way(`more ${active.name}`, setting, (own) => moreActive(own, i))),
-    ...otherFormsOf(setting, trade).map((form) => way("other form", setting, (own) => known(form(own)))),
+    ...otherFormsOf(setting, trade).map((form) => atHand("other form", setting, (own) => known(form(own)))),
     ...candidatesOf(job, trade).map((candidate) =>
       way(candidate.record.name, setting, (own) => conditioned(own, candidate), candidate),
     ),
@@ -75,10 +76,18 @@ export function combinedWays(
 function way(
   name: string,
   setting: Setting,
-  draft: (own: Setting) => Computed<Draft | null>,
+  draft: (own: Setting) => Steps<Computed<Draft | null>>,
   candidate: Candidate | null = null,
 ): Way {
   return { name, candidate, draft: (work) => draft({ ...setting, ...work }) };
+}
+
+/** A way whose draft takes no search. */
+function atHand(name: string, setting: Setting, draft: (own: Setting) => Computed<Draft | null>): Way {
+  return way(name, setting, function* (own) {
+    yield;
+    return draft(own);
+  });
 }
 
 function known(draft: Draft): Computed<Draft> {

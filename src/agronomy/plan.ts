@@ -12,6 +12,7 @@ import type { Setting } from "./programmes.ts";
 import { settingOf, waterOfPlan } from "./setting.ts";
 import type { PlanData } from "./setting.ts";
 import { sourcesOfPlan } from "./sources.ts";
+import { atOnce } from "./steps.ts";
 import type { Single } from "./ways-two-part.ts";
 import type { Job, Plan } from "./types.ts";
 import { HARDSTAND_VERSION } from "./version.ts";
@@ -40,7 +41,7 @@ export function planJob(job: Job, data: PlanData, options: PlanOptions = {}): Re
   for (;;) {
     const step = steps.next();
     if (step.done === true) return step.value;
-    step.value.wanted[0]!.run();
+    atOnce(step.value.wanted[0]!.run());
   }
 }
 
@@ -95,7 +96,7 @@ export function* planInTasks(
 /** The setting with whether the tank as planned, nothing added, meets the aim. */
 function withPlannedMeets(setting: Setting): Setting {
   const { spray, aim } = setting.job;
-  const free = freeIn(setting, spray.volume_LPerHa, []);
+  const free = atOnce(freeIn(setting, spray.volume_LPerHa, []));
   const meets = (share: number | null): boolean =>
     share === null ? bindsNothing(asPlanned(setting).tank) : share >= aim.freeShare;
   return { ...setting, plannedMeets: free.ok && meets(free.value) };

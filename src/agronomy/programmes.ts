@@ -10,6 +10,7 @@ import type { MixFeed } from "./feed.ts";
 import { aired } from "./iron-air.ts";
 import { leafCalcium_molPerL } from "./leaf-calcium.ts";
 import { holdingTimeOf } from "./sprayer.ts";
+import type { Steps } from "./steps.ts";
 import { fillTank, withoutTraces } from "./tank.ts";
 import type { DosedConditioner, MixProduct, Tank } from "./tank.ts";
 import type { ConditionerChoice, Job, OrderStep, Remark, WaterShare, WayKind } from "./types.ts";
@@ -89,26 +90,27 @@ export function tankOf(
  *
  * @param factors each active's amount against the plan [1]; 1 if left out
  */
-export function freeIn(
+export function* freeIn(
   setting: Setting,
   volume_LPerHa: number,
   conditioners: readonly DosedConditioner[],
   factors: readonly number[] = [],
-): Computed<number | null> {
+): Steps<Computed<number | null>> {
   const { job, chemistry, drawn, findings } = setting;
-  return findings.of(() => {
-    if (drawn === null) return centralFreeIn(setting, volume_LPerHa, conditioners, factors);
+  return yield* findings.of(function* () {
+    if (drawn === null) return yield* centralFreeIn(setting, volume_LPerHa, conditioners, factors);
     const tank = withoutTraces(tankOf(setting, volume_LPerHa, conditioners));
-    return sureFree(tank, chemistry, drawn, job.aim, SEARCH_STOPS, factors);
+    return yield* sureFree(tank, chemistry, drawn, job.aim, SEARCH_STOPS, factors);
   });
 }
 
-function centralFreeIn(
+function* centralFreeIn(
   setting: Setting,
   volume_LPerHa: number,
   conditioners: readonly DosedConditioner[],
   factors: readonly number[] = [],
-): Computed<number | null> {
+): Steps<Computed<number | null>> {
+  yield;
   const tank = withoutTraces(tankOf(setting, volume_LPerHa, conditioners));
   return leastFree(tank, setting.chemistry, setting.job.aim.where, SEARCH_STOPS, factors);
 }
@@ -117,18 +119,18 @@ function centralFreeIn(
  * Least dose that brings a tank to a free share in the draws asked for: first that of the central answer over the whole
  * range of doses, as the share need not rise everywhere, then upwards from there.
  */
-export function searchDose(
+export function* searchDose(
   setting: Setting,
   at: (dose: number) => readonly DosedConditioner[],
   aim: number,
   limits: { readonly least: number; readonly most: number },
-): Computed<DoseFound> {
+): Steps<Computed<DoseFound>> {
   const volume = setting.job.spray.volume_LPerHa;
   const { least, most } = limits;
-  return setting.findings.of(() => {
-    const found = leastDose((dose) => centralFreeIn(setting, volume, at(dose)), aim, least, most);
+  return yield* setting.findings.of(function* () {
+    const found = yield* leastDose((dose) => centralFreeIn(setting, volume, at(dose)), aim, least, most);
     if (setting.drawn === null || !found.ok || found.value.kind !== "met") return found;
-    return raisedDose((dose) => freeIn(setting, volume, at(dose)), aim, found.value.dose, most);
+    return yield* raisedDose((dose) => freeIn(setting, volume, at(dose)), aim, found.value.dose, most);
   });
 }
 
@@ -163,13 +165,13 @@ export function asPlanned(setting: Setting): Draft {
  * The largest water volume below the planned one that meets the aim; else the least volume allowed. null when the
  * planned volume is already the least or meets the aim, or the aim cannot be judged.
  */
-export function lessWater(setting: Setting): Computed<Draft | null> {
+export function* lessWater(setting: Setting): Steps<Computed<Draft | null>> {
   const { job } = setting;
   const planned = job.spray.volume_LPerHa;
   const said = job.spray.leastVolume_LPerHa;
   const least = said ?? planned * LEAST_VOLUME_SHARE;
   if (least >= planned || setting.plannedMeets) return { ok: true, value: null };
-  const freeAt = (volume: number): Computed<number | null> => freeIn(setting, volume, []);
+  const freeAt = (volume: number): Steps<Computed<number | null>> => freeIn(setting, volume, []);
   const remarks: Remark[] = [];
   if (said === null) {
     remarks.push({
@@ -179,7 +181,7 @@ export function lessWater(setting: Setting): Computed<Draft | null> {
       source: "common-practice",
     });
   }
-  const atLeast = freeAt(least);
+  const atLeast = yield* freeAt(least);
   if (!atLeast.ok) return atLeast;
   if (atLeast.value === null) return { ok: true, value: null };
   let volume = least;
@@ -188,7 +190,7 @@ export function lessWater(setting: Setting): Computed<Draft | null> {
     let hi = planned;
     while (hi - lo > VOLUME_STEP_LPERHA / 2) {
       const mid = (lo + hi) / 2;
-      const free = freeAt(mid);
+      const free = yield* freeAt(mid);
       if (!free.ok) return free;
       if (free.value !== null && free.value >= job.aim.freeShare) lo = mid;
       else hi = mid;
@@ -256,7 +258,7 @@ function doseForComparison(candidate: Candidate, why: Pick<Remark, "code" | "tex
 }
 
 /** The least dose that meets the aim, or the best one where none does. */
-function doseSearched(setting: Setting, candidate: Candidate): Computed<DoseShown | null> {
+function* doseSearched(setting: Setting, candidate: Candidate): Steps<Computed<DoseShown | null>> {
   const { record, formId } = candidate;
   const { least, most } = doseLimits(candidate);
   if (setting.plannedMeets) {
@@ -264,7 +266,7 @@ function doseSearched(setting: Setting, candidate: Candidate): Computed<DoseShow
     return { ok: true, value: doseForComparison(candidate, why) };
   }
   const at = (dose_gPerL: number): readonly DosedConditioner[] => [{ record, formId, dose_gPerL }];
-  const found = searchDose(setting, at, setting.job.aim.freeShare, { least, most });
+  const found = yield* searchDose(setting, at, setting.job.aim.freeShare, { least, most });
   if (!found.ok) return found;
   if (found.value.kind === "not known") {
     const why = {
@@ -288,10 +290,10 @@ function doseSearched(setting: Setting, candidate: Candidate): Computed<DoseShow
  * One conditioner at the least dose that meets the aim, or at its best dose when none does; null for one that nobody
  * asked for, where no dose can be computed and no usual one is known.
  */
-export function conditioned(setting: Setting, candidate: Candidate): Computed<Draft | null> {
+export function* conditioned(setting: Setting, candidate: Candidate): Steps<Computed<Draft | null>> {
   const { record, formId, choice } = candidate;
   const { most } = doseLimits(candidate);
-  const found = doseSearched(setting, candidate);
+  const found = yield* doseSearched(setting, candidate);
   if (!found.ok) return found;
   if (found.value === null) return { ok: true, value: null };
   const { dose, remark } = found.value;

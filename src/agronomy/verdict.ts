@@ -11,6 +11,7 @@ import { airedIron } from "./iron-air.ts";
 import { dryingEnd, interactionsFromMemory, leafPaths } from "./leaf.ts";
 import { onMud } from "./mud.ts";
 import { sharesOf } from "./shares.ts";
+import type { Steps } from "./steps.ts";
 import type { Tank, TankActive } from "./tank.ts";
 import type {
   ActiveVerdict,
@@ -50,7 +51,7 @@ export interface TankVerdict {
  * @param effort that goes into the ranges
  * @param aim what they are held against
  */
-export function judgeTank(
+export function* judgeTank(
   tank: Tank,
   chemistry: Chemistry,
   drawn: DrawSetting | null,
@@ -58,10 +59,10 @@ export function judgeTank(
   aim: DrawnAim,
   holdingTime_h: number | null,
   rulesFor: (active: TankActive, state: TankState) => readonly RuleVerdict[],
-): Computed<TankVerdict> {
+): Steps<Computed<TankVerdict>> {
   const solved = chemistry.inTank(tank);
   if (!solved.ok) return { ok: false, reason: solved.reason, detail: `in the tank: ${solved.detail}` };
-  const dried = leafPaths(tank, chemistry, DRYING_STOPS);
+  const dried = yield* leafPaths(tank, chemistry, DRYING_STOPS);
   if (!dried.ok) return dried;
   const paths = dried.value;
   const state = tankState(tank, solved.value);
@@ -69,7 +70,7 @@ export function judgeTank(
   let draws: ProgrammeDraws | null = null;
   if (drawn !== null && components.length > 0) {
     const central = { answer: solved.value, paths };
-    const carried = drawProgramme(tank, central, components, drawn, chemistry, effort, aim);
+    const carried = yield* drawProgramme(tank, central, components, drawn, chemistry, effort, aim);
     if (!carried.ok) return carried;
     draws = carried.value;
   }
@@ -149,22 +150,22 @@ export function leastOfDraws(
  * Free share that the least free active reaches in a given share of the draws, to first order; null when there is no
  * active whose binding is known.
  */
-export function sureFree(
+export function* sureFree(
   tank: Tank,
   chemistry: Chemistry,
   drawn: DrawSetting,
   aim: { readonly where: Place; readonly confidence: number },
   stops: readonly number[],
   factors: readonly number[] = [],
-): Computed<number | null> {
+): Steps<Computed<number | null>> {
   const components = judgedComponents(tank);
   if (components.length === 0) return { ok: true, value: null };
   const solved = chemistry.inTank(tank);
   if (!solved.ok) return { ok: false, reason: solved.reason, detail: `in the tank: ${solved.detail}` };
-  const paths = leafPaths(tank, chemistry, stops, true);
+  const paths = yield* leafPaths(tank, chemistry, stops, true);
   if (!paths.ok) return paths;
   const central = { answer: solved.value, paths: paths.value };
-  const carried = drawProgramme(tank, central, components, drawn, chemistry, "first order");
+  const carried = yield* drawProgramme(tank, central, components, drawn, chemistry, "first order");
   if (!carried.ok) return carried;
   const least = leastOfDraws(carried.value, aim.where, tank, factors).sort();
   return { ok: true, value: quantileOf(least, 1 - aim.confidence) };

@@ -1,6 +1,7 @@
 import type { PricedAmount } from "./cost.ts";
 import { draftOf, freeIn } from "./programmes.ts";
 import type { Draft, Setting } from "./programmes.ts";
+import type { Steps } from "./steps.ts";
 import type { MixProduct } from "./tank.ts";
 import type { OtherForm, TradeData } from "./trade-data.ts";
 import type { Computed } from "./verdict.ts";
@@ -13,30 +14,30 @@ const RATE_WIDTH = 0.01;
  * the planned rate, or the highest rate where none does. null when nothing is known of its binding, the plan meets
  * the aim, or the label leaves no room.
  */
-export function moreActive(setting: Setting, index: number): Computed<Draft | null> {
+export function* moreActive(setting: Setting, index: number): Steps<Computed<Draft | null>> {
   const product = setting.mix[index];
   const most = product?.item.mostRate ?? null;
   const none = { ok: true, value: null } as const;
   if (product === undefined || most === null || most <= product.item.rate.value) return none;
   const planned = product.item.rate.value;
-  const meets = (rate: number): Computed<boolean | null> => {
+  const meets = function* (rate: number): Steps<Computed<boolean | null>> {
     const raised = withRate(setting, index, rate);
     const factors = factorsOf(setting, index, rate / planned);
-    const free = freeIn(raised, setting.job.spray.volume_LPerHa, [], factors);
+    const free = yield* freeIn(raised, setting.job.spray.volume_LPerHa, [], factors);
     if (!free.ok) return free;
     return { ok: true, value: free.value === null ? null : free.value >= setting.job.aim.freeShare };
   };
-  const atPlan = meets(planned);
+  const atPlan = yield* meets(planned);
   if (!atPlan.ok) return atPlan;
   if (atPlan.value !== false) return none;
-  const atMost = meets(most);
+  const atMost = yield* meets(most);
   if (!atMost.ok) return atMost;
   let rate = most;
   if (atMost.value === true) {
     let low = planned;
     while (rate / low > 1 + RATE_WIDTH) {
       const middle = Math.sqrt(low * rate);
-      const met = meets(middle);
+      const met = yield* meets(middle);
       if (!met.ok) return met;
       if (met.value === true) rate = middle;
       else low = middle;

@@ -5,6 +5,7 @@ import type { FinishedProgramme } from "./finish-programme.ts";
 import type { Work } from "./findings.ts";
 import { doseLimits, draftOf, searchDose, SURER } from "./programmes.ts";
 import type { Draft, Setting } from "./programmes.ts";
+import type { Steps } from "./steps.ts";
 import type { DosedConditioner } from "./tank.ts";
 import { blendOf } from "./ways-water.ts";
 import type { DraftIn, Single } from "./ways-two-part.ts";
@@ -65,18 +66,18 @@ function cheaperFirst(a: Single, b: Single): number {
   return costA === costB ? a.programme.dose_gPerL - b.programme.dose_gPerL : costA - costB;
 }
 
-function conditionedWay(
+function* conditionedWay(
   way: Draft,
   work: Work,
   { candidate }: Single,
   enough: readonly Single[],
-): Computed<Draft | null> {
+): Steps<Computed<Draft | null>> {
   const setting: Setting = { ...way.setting, ...work };
   const { record, formId, choice } = candidate;
   const { least, most } = doseLimits(candidate);
   const at = (dose_gPerL: number): readonly DosedConditioner[] => [{ record, formId, dose_gPerL }];
   const aim = Math.min(1, setting.job.aim.freeShare + AIM_MARGIN);
-  const found = searchDose(setting, at, aim, { least, most });
+  const found = yield* searchDose(setting, at, aim, { least, most });
   if (!found.ok) return found;
   if (found.value.kind !== "met") return { ok: true, value: null };
   const draftAt = (dose: number): Draft => {

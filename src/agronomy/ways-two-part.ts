@@ -4,6 +4,7 @@ import { costOf } from "./finish-programme.ts";
 import type { Work } from "./findings.ts";
 import { doseLimits, draftOf, freeIn, searchDose, SURER } from "./programmes.ts";
 import type { Candidate, Draft, Setting } from "./programmes.ts";
+import type { Steps } from "./steps.ts";
 import type { DosedConditioner } from "./tank.ts";
 import type { Programme } from "./types.ts";
 import type { Computed } from "./verdict.ts";
@@ -16,7 +17,7 @@ export interface Single {
 }
 
 /** The draft of a way, worked out when it is asked for. */
-export type DraftIn = (work: Work) => Computed<Draft | null>;
+export type DraftIn = (work: Work) => Steps<Computed<Draft | null>>;
 
 /** Added to the aim of the search, whose drying path has fewer stops than the one the pair is judged by. */
 const AIM_MARGIN = 0.001;
@@ -53,7 +54,7 @@ function partnersOf(singles: readonly Single[]): readonly Single[] {
   return [...new Set([...withMode("sequesters"), ...withMode("acidifies")])];
 }
 
-function pairOf(setting: Setting, sulfate: Single, partner: Single): Computed<Draft | null> {
+function* pairOf(setting: Setting, sulfate: Single, partner: Single): Steps<Computed<Draft | null>> {
   const none = { ok: true, value: null } as const;
   const base = lowestUsual(sulfate.candidate);
   if (base === null) return none;
@@ -65,12 +66,12 @@ function pairOf(setting: Setting, sulfate: Single, partner: Single): Computed<Dr
   const { record, formId } = partner.candidate;
   const at = (dose_gPerL: number): readonly DosedConditioner[] => [{ record, formId, dose_gPerL }, base];
   const volume = setting.job.spray.volume_LPerHa;
-  const alone = freeIn(setting, volume, [base]);
+  const alone = yield* freeIn(setting, volume, [base]);
   if (!alone.ok) return alone;
   // Ammonium sulfate enough by itself needs no partner; an aim that cannot be judged has no least dose.
   if (alone.value === null || alone.value >= setting.job.aim.freeShare) return none;
   const aim = Math.min(1, setting.job.aim.freeShare + AIM_MARGIN);
-  const found = searchDose(setting, at, aim, { least, most });
+  const found = yield* searchDose(setting, at, aim, { least, most });
   if (!found.ok) return found;
   if (found.value.kind !== "met") return none;
   const draftAt = (dose: number): Draft => {

@@ -6,6 +6,7 @@ import { blendedDraws } from "./bands/programme-draws.ts";
 import type { DrawSetting } from "./bands/programme-draws.ts";
 import { draftOf, freeIn } from "./programmes.ts";
 import type { Draft, Preparation, Setting } from "./programmes.ts";
+import type { Steps } from "./steps.ts";
 import type { OtherWater, Remark } from "./types.ts";
 import type { Computed } from "./verdict.ts";
 
@@ -42,24 +43,24 @@ export function otherSource(setting: Setting, source: CompletedSource): Draft {
  * The least share of another source, in steps of five hundredths, that meets the aim when blended with the planned
  * water. null when the planned water meets it alone, the other does not meet it at all, or only all of it would.
  */
-export function leastBlend(setting: Setting, source: CompletedSource): Computed<Draft | null> {
+export function* leastBlend(setting: Setting, source: CompletedSource): Steps<Computed<Draft | null>> {
   const { job } = setting;
   const { water } = source;
-  const meets = (percent: number): Computed<boolean> =>
-    setting.findings.of(() => {
+  const meets = (percent: number): Steps<Computed<boolean>> =>
+    setting.findings.of(function* (): Steps<Computed<boolean>> {
       const blend = blended(setting, water, percent);
       if (!blend.ok) return blend;
-      const free = freeIn(inBlend(setting, source, blend.value, percent), job.spray.volume_LPerHa, []);
+      const free = yield* freeIn(inBlend(setting, source, blend.value, percent), job.spray.volume_LPerHa, []);
       return free.ok ? { ok: true, value: free.value !== null && free.value >= job.aim.freeShare } : free;
     });
-  const [planned, alone] = [meets(0), meets(100)];
+  const [planned, alone] = [yield* meets(0), yield* meets(100)];
   if (!planned.ok) return planned;
   if (!alone.ok) return alone;
   if (planned.value || !alone.value) return { ok: true, value: null };
   let [low, high] = [0, 100 / BLEND_STEP_PERCENT];
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
-    const met = meets(middle * BLEND_STEP_PERCENT);
+    const met = yield* meets(middle * BLEND_STEP_PERCENT);
     if (!met.ok) return met;
     if (met.value) high = middle;
     else low = middle;

@@ -15,6 +15,7 @@ import { IRON_LEFT_MG_PER_L, ironSettled } from "./ways-iron.ts";
 import { ferrousHalfLife_h } from "./iron-air.ts";
 import { leastBlend, otherSource } from "./ways-water.ts";
 import { blendWaters } from "../water/index.ts";
+import { atOnce } from "./steps.ts";
 
 const thermo = builtInThermo();
 const trade = builtInTrade();
@@ -97,7 +98,7 @@ function settingOf(job: Job): Setting {
 }
 
 function free(setting: Setting): number {
-  const found = freeIn(setting, setting.job.spray.volume_LPerHa, []);
+  const found = atOnce(freeIn(setting, setting.job.spray.volume_LPerHa, []));
   if (!found.ok || found.value === null) throw new Error("not solved");
   return found.value;
 }
@@ -112,7 +113,7 @@ describe("another source and a blend", () => {
   const source = { other, water: rain.value, drawn: null };
 
   test("the least share of the soft water meets the aim and five hundredths less do not", () => {
-    const blend = leastBlend(setting, source);
+    const blend = atOnce(leastBlend(setting, source));
     if (!blend.ok || blend.value === null) throw new Error("no blend");
     const share = blend.value.waters[0]?.share ?? 0;
     expect(blend.value.waters.map((one) => one.water)).toEqual(["Rain tank", "House bore"]);
@@ -213,7 +214,7 @@ describe("more active", () => {
 
   test("is the least rate that frees what the aim asks of the planned one, at the price of the extra", () => {
     const setting = settingOf(jobOf({ mix: [priced] }));
-    const draft = moreActive(setting, 0);
+    const draft = atOnce(moreActive(setting, 0));
     if (!draft.ok || draft.value === null) throw new Error("no draft");
     const rate = draft.value.setting.mix[0]?.item.rate.value ?? 0;
     const freed = (at: number): number => {

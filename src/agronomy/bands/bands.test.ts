@@ -16,6 +16,7 @@ import { drawInputs, USUAL_DRAWS } from "./draws.ts";
 import { solveDraw } from "./exact.ts";
 import { shareOf } from "./calibrate.ts";
 import { drawProgramme, drawSetting, leafPlace } from "./programme-draws.ts";
+import { atOnce } from "../steps.ts";
 
 const thermo = builtInThermo();
 const trade = builtInTrade();
@@ -88,10 +89,10 @@ describe("draws carried through a programme", () => {
     const draws = drawInputs(of.water, water.value, { thermo, temperature_C: 12 }, count);
     const setting = drawSetting(draws, 0.8, true);
     const answer = chemistry.inTank(tank);
-    const paths = leafPaths(tank, chemistry, SEARCH_STOPS);
+    const paths = atOnce(leafPaths(tank, chemistry, SEARCH_STOPS));
     if (!answer.ok || !paths.ok) throw new Error("no central answer");
     const central = { answer: answer.value, paths: paths.value };
-    const carried = drawProgramme(tank, central, ["Gly-3"], setting, chemistry, "many");
+    const carried = atOnce(drawProgramme(tank, central, ["Gly-3"], setting, chemistry, "many"));
     if (!carried.ok) throw new Error(carried.detail);
 
     const never = leafPlace(tank, paths.value.never, "never", chemistry, setting);
@@ -135,7 +136,7 @@ describe("an abridged system", () => {
     const mix = of.mix.map((item) => ({ item, active, form: active.forms[0]! }));
     const tank = fillTank(water.value, mix, [], [], { volume_LPerHa: 200, temperature_C: 12 }, thermo);
     const chemistry = chemistryOn(thermo);
-    const paths = leafPaths(tank, chemistry, SEARCH_STOPS);
+    const paths = atOnce(leafPaths(tank, chemistry, SEARCH_STOPS));
     if (!paths.ok) throw new Error(paths.detail);
     const { equilibrium, factor } = paths.value.never.steps.at(-1)!;
     const small = abridge(equilibrium, chemistry.conditionsOnLeaf(tank, "never"), factor).equilibrium;

@@ -1,3 +1,4 @@
+import type { Steps } from "../steps.ts";
 import { fitPolynomial, fitRidge } from "../../numerics/index.ts";
 import { solveDraw } from "./exact.ts";
 import type { SolvedDraw } from "./exact.ts";
@@ -70,7 +71,7 @@ export function shareOf(logit: number): number {
  * @param told what matters here; with nothing to tell, or to first order, the draws stay as foretold
  * @param decision null where nothing is decided at this place
  */
-export function calibrate(
+export function* calibrate(
   place: Place,
   components: readonly string[],
   predicted: Predicted,
@@ -79,7 +80,7 @@ export function calibrate(
   effort: Effort,
   told: readonly Told[],
   decision: Decision | null = null,
-): Calibrated {
+): Steps<Calibrated> {
   let result: Calibrated = { ...predicted, control: { solved: 0, difference: 0 } };
   if (effort === "first order") return result;
   const orders = told
@@ -87,13 +88,16 @@ export function calibrate(
     .map((column) => Array.from(column, (_, i) => i).sort((a, b) => column[a]! - column[b]!));
   if (orders.length === 0) return result;
   const solved = new Map<number, SolvedDraw | null>();
-  const solve = (i: number): void => {
-    if (!solved.has(i)) solved.set(i, solveNear(place, components, predicted, draws, i, humidity));
+  const solve = function* (i: number): Steps<void> {
+    if (solved.has(i)) return;
+    solved.set(i, solveNear(place, components, predicted, draws, i, humidity));
+    yield;
   };
   const inputs = (): readonly Float64Array[] => inputsAt(place, draws, humidity);
   for (const count of COUNTS[effort]) {
     for (const order of orders)
-      for (let k = 0; k < count; k++) solve(order[Math.round((k / (count - 1)) * (order.length - 1))]!);
+      for (let k = 0; k < count; k++)
+        yield* solve(order[Math.round((k / (count - 1)) * (order.length - 1))]!);
     result = corrected(predicted, solved, count < FOR_A_BEND ? [] : inputs());
     if (result.control.difference <= NEAR_ENOUGH) break;
   }
@@ -101,7 +105,7 @@ export function calibrate(
   for (let round = 0; round < ROUNDS; round++) {
     const doubtful = inDoubt(result, decision).filter((i) => !solved.has(i));
     if (doubtful.length === 0) return result;
-    for (const i of doubtful.slice(0, DECIDING)) solve(i);
+    for (const i of doubtful.slice(0, DECIDING)) yield* solve(i);
     result = corrected(predicted, solved, inputs());
   }
   return result;

@@ -14,6 +14,7 @@ import { shareOf } from "./calibrate.ts";
 import { USUAL_DRAWS } from "./draws.ts";
 import { solveDraw } from "./exact.ts";
 import { leafPlace, tankPlace } from "./programme-draws.ts";
+import { atOnce } from "../steps.ts";
 
 const data = { thermo: builtInThermo(), trade: builtInTrade() };
 const GLYPHOSATE = {
@@ -52,7 +53,7 @@ function judged(setting: Setting, dose_gPerL: number): FinishedProgramme {
   const record = data.trade.conditioners.find(({ id }) => id === "ammonium-sulfate")!;
   const conditioners = dose_gPerL > 0 ? [{ record, formId: record.forms[0]!.id, dose_gPerL }] : [];
   const draft = draftOf(setting, { id: "x", name: "x", kind: "conditioner", conditioners });
-  const finished = finishProgramme(draft, data.trade, "many");
+  const finished = atOnce(finishProgramme(draft, data.trade, "many"));
   if (!finished.ok) throw new Error(finished.detail);
   return finished.value;
 }
@@ -63,7 +64,7 @@ function allSolved({ draft }: FinishedProgramme, component: string): readonly nu
   const { chemistry } = setting;
   const { draws, humidity, threshold } = setting.drawn!;
   const answer = chemistry.inTank(tank);
-  const paths = leafPaths(tank, chemistry, DRYING_STOPS);
+  const paths = atOnce(leafPaths(tank, chemistry, DRYING_STOPS));
   if (!answer.ok || !paths.ok) throw new Error("no central answer");
   const inTank = tankPlace(tank, answer.value, chemistry, draws);
   const never = leafPlace(tank, paths.value.never, "never", chemistry, setting.drawn!);

@@ -5,6 +5,7 @@ import { NUCLEATING_SOLIDS, PATH_TOLERANCE } from "../chemistry.ts";
 import type { Chemistry } from "../chemistry.ts";
 import { airedDraws } from "../iron-air.ts";
 import type { LeafPath, LeafPaths } from "../leaf.ts";
+import type { Steps } from "../steps.ts";
 import { TRACE_OF_LEAST } from "../tank.ts";
 import type { Tank } from "../tank.ts";
 import type { Place as WhereAim } from "../types.ts";
@@ -123,7 +124,7 @@ export function settledDraws(setting: DrawSetting, names: readonly string[], lef
  * @param effort "first order" for a search; else corrected by draws solved in full
  * @param aim what the shares are held against, so that the draws in doubt can be solved; null for nothing
  */
-export function drawProgramme(
+export function* drawProgramme(
   tank: Tank,
   central: { readonly answer: Equilibrium; readonly paths: LeafPaths },
   components: readonly string[],
@@ -131,26 +132,27 @@ export function drawProgramme(
   chemistry: Chemistry,
   effort: Effort,
   aim: DrawnAim | null = null,
-): Computed<ProgrammeDraws> {
+): Steps<Computed<ProgrammeDraws>> {
   const setting = airedDraws(asked, tank);
   const { draws, humidity, threshold } = setting;
-  const carried = (
+  const carried = function* (
     place: Place,
     told: (predicted: Predicted) => readonly Told[] = () => ["free share"],
     decision: Decision | null = null,
-  ): Computed<Predicted & { readonly control: Control }> => {
+  ): Steps<Computed<Predicted & { readonly control: Control }>> {
+    yield;
     const predicted = predict(place, components, draws, humidity);
     if (!predicted.ok) return predicted;
     const { value } = predicted;
     return {
       ok: true,
-      value: calibrate(place, components, value, draws, humidity, effort, told(value), decision),
+      value: yield* calibrate(place, components, value, draws, humidity, effort, told(value), decision),
     };
   };
   const deciding = (where: DrawnAim["where"], among: Decision["among"]): Decision | null =>
     aim?.where === where ? { logits: components.map((name) => logitAsked(aim, tank, name)), among } : null;
   const inTank = tankPlace(tank, central.answer, chemistry, draws);
-  const full = carried(
+  const full = yield* carried(
     inTank,
     undefined,
     deciding("in the tank", () => () => true),
@@ -160,7 +162,7 @@ export function drawProgramme(
   const excess = pathExcess(central.paths.never, never);
   const formsIn = (saturation: Float64Array | null, i: number): boolean =>
     (saturation?.[i] ?? -Infinity) + excess > threshold[i]!;
-  const without = carried(
+  const without = yield* carried(
     never,
     ({ saturation }) => toldWithout(saturation, excess, threshold),
     deciding(
@@ -181,7 +183,7 @@ export function drawProgramme(
     const solid = leafPlace(tank, path, "at equilibrium", chemistry, setting);
     places.push(solid);
     if (holdsSolid(solid.equilibrium)) {
-      const withSolid = carried(
+      const withSolid = yield* carried(
         solid,
         undefined,
         deciding("on the leaf", () => (i) => forms[i]!),
@@ -195,7 +197,7 @@ export function drawProgramme(
       // What the salt forms from is the drop without it: the same system, unless other traces count.
       const same = never.equilibrium.system === solid.equilibrium.system;
       const near = same ? without.value.near : (): DropEnd => solid;
-      solveFew(solid, components, setting, forms, logits, near, MOST_SINGLE[effort]);
+      yield* solveFew(solid, components, setting, forms, logits, near, MOST_SINGLE[effort]);
     }
   }
   const shares = (columns: readonly Float64Array[]): ReadonlyMap<string, Float64Array> =>
@@ -253,7 +255,7 @@ function toldWithout(
 const MOST_SINGLE: Readonly<Record<Effort, number>> = { "first order": 12, few: 20, many: 40 };
 
 /** Draws in which a solid forms that the central answer does not have: some solved in full, the others as the last solved. */
-function solveFew(
+function* solveFew(
   place: Place,
   components: readonly string[],
   { draws, humidity }: DrawSetting,
@@ -261,14 +263,17 @@ function solveFew(
   logits: readonly Float64Array[],
   near: (draw: number) => DropEnd,
   most: number,
-): void {
+): Steps<void> {
   const at = forms.flatMap((does, i) => (does ? [i] : []));
   const every = Math.ceil(at.length / most);
   let last: SolvedDraw | null = null;
-  at.forEach((i, k) => {
-    if (k % every === 0) last = solveDraw(place, components, draws, i, humidity, near(i));
+  for (const [k, i] of at.entries()) {
+    if (k % every === 0) {
+      last = solveDraw(place, components, draws, i, humidity, near(i));
+      yield;
+    }
     if (last !== null) for (const [a, column] of logits.entries()) column[i] = last.logits[a]!;
-  });
+  }
 }
 
 function worse(a: Control, b: Control): Control {

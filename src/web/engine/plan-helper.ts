@@ -6,9 +6,17 @@ const HELPER = "plan helper";
 
 const turns = new MessageChannel();
 const waiting: (() => void)[] = [];
+let lastTurn_ms = performance.now();
 turns.port1.onmessage = () => {
+  lastTurn_ms = performance.now();
   waiting.shift()?.();
 };
+
+/**
+ * How long [ms] a plan is worked on before the next turn. Our choice: a key makes a plan vain, and what is still at work on
+ * it then keeps the first answer to that key waiting wherever there are no more processors than threads.
+ */
+const TURN_MS = 8;
 
 /** What a worker works by. */
 export const planThread: PlanThread = {
@@ -17,6 +25,7 @@ export const planThread: PlanThread = {
       waiting.push(resolve);
       turns.port2.postMessage(null);
     }),
+  isDue: () => performance.now() - lastTurn_ms >= TURN_MS,
   after: (time_ms, call) => {
     const timer = setTimeout(call, time_ms);
     return () => {
