@@ -11,6 +11,7 @@ import { settingOf, waterOfPlan } from "./setting.ts";
 import type { PlanData } from "./setting.ts";
 import { sourceOf, sourcesOfPlan } from "./sources.ts";
 import { atOnce } from "./steps.ts";
+import type { Steps } from "./steps.ts";
 import { activeConcentration_molPerL } from "./tank.ts";
 import type { DosedConditioner, MixProduct } from "./tank.ts";
 import type { ActiveVerdict, Remark } from "./types.ts";
@@ -31,23 +32,37 @@ const AFTER = "after the products";
  * How much of the dose the water of a failed application could have taken, by the engine that plans, beside the other
  * usual causes to exclude first.
  *
- * @param draws draws behind the ranges; 0 for the two ends of the leaf answer alone
  * @returns the answer, or the issues that stand in its way
  */
 export function checkComplaint(
   complaint: Complaint,
   data: PlanData,
-  { draws = USUAL_DRAWS }: { readonly draws?: number } = {},
+  options: ComplaintOptions = {},
 ): Read<ComplaintAnswer> {
+  return atOnce(complaintInSteps(complaint, data, options));
+}
+
+/** How a complaint is answered. */
+export interface ComplaintOptions {
+  /** Draws behind the ranges; 0 for the two ends of the leaf answer alone. */
+  readonly draws?: number;
+}
+
+/** The same in steps: whoever runs them can do other things between, or give it up. */
+export function* complaintInSteps(
+  complaint: Complaint,
+  data: PlanData,
+  { draws = USUAL_DRAWS }: ComplaintOptions = {},
+): Steps<Read<ComplaintAnswer>> {
   const read = settingOf(complaint.job, data, draws);
   if (!read.ok) return read;
   const setting = read.value;
   const { all, early, issues: undisclosed } = usedOf(complaint, data);
-  const applied = judged(setting, all, data);
+  const applied = yield* judged(setting, all, data);
   if (!applied.ok) return unsolved(applied.reason, applied.detail);
   // A conditioner that came last may not have won back what was held: both ends are then shown.
   const late = early.length < all.length;
-  const without = late ? judged(setting, early, data) : applied;
+  const without = late ? yield* judged(setting, early, data) : applied;
   if (!without.ok) return unsolved(without.reason, without.detail);
   const { programme } = applied.value;
   const actives = programme.actives.map((verdict, i) =>
@@ -115,13 +130,13 @@ function usedOf({ job, added }: Complaint, { trade }: PlanData): Used {
   return { all, early, issues };
 }
 
-function judged(
+function* judged(
   setting: Setting,
   conditioners: readonly DosedConditioner[],
   { trade }: PlanData,
-): Computed<FinishedProgramme> {
+): Steps<Computed<FinishedProgramme>> {
   const draft = draftOf(setting, { id: "applied", name: "as applied", kind: "conditioner", conditioners });
-  return atOnce(finishProgramme(draft, trade, "many"));
+  return yield* finishProgramme(draft, trade, "many");
 }
 
 function unsolved(reason: string, detail: string): Read<never> {

@@ -16,6 +16,7 @@ export * from "./job-fields.ts";
 export { FEED_METALS, FEEDS, OTHER_PARTNERS, SPRAYER_METALS, WATER_TREATMENTS } from "./job-site.ts";
 export * from "./plan.ts";
 export * from "./plan-together.ts";
+export { inTurns } from "./steps.ts";
 export * from "./ranking.ts";
 export type { FeedItem } from "./feed.ts";
 export type { OwnProduct } from "./own-product.ts";

@@ -1,5 +1,6 @@
 import type { Finding } from "./findings.ts";
 import type { PlanOptions } from "./plan.ts";
+import type { Turns } from "./steps.ts";
 import type { Job } from "./types.ts";
 
 /** What two threads that work on one plan say to each other: plain data. Of an older plan nothing is heard any more. */
@@ -33,11 +34,7 @@ export interface PlanLine {
 }
 
 /** What a thread works by. */
-export interface PlanThread {
-  /** Lets what came in meanwhile be taken in. */
-  turn(): Promise<void>;
-  /** Whether the last turn was so long ago that the next one is due. */
-  isDue(): boolean;
+export interface PlanThread extends Turns {
   /** Calls back after a time [ms]. @returns what calls it off */
   after(time_ms: number, call: () => void): () => void;
 }

@@ -3,9 +3,8 @@ import { planInTasks } from "./plan.ts";
 import type { PlanData, PlanOptions } from "./plan.ts";
 import { Mate } from "./plan-mate.ts";
 import type { PlanLine, PlanThread } from "./plan-mate.ts";
-import type { Finding } from "./findings.ts";
 import type { OpenTasks, Task } from "./plan-tasks.ts";
-import { atOnce } from "./steps.ts";
+import { atOnce, inTurns } from "./steps.ts";
 import type { Job, Plan } from "./types.ts";
 
 export { planLine } from "./plan-mate.ts";
@@ -29,22 +28,6 @@ interface Share {
   readonly choice: Choice;
   readonly thread: PlanThread;
   readonly givenUp: () => boolean;
-}
-
-/** Does a task, and lets others have a turn when one is due; null when it is given up. */
-async function inTurns(
-  task: Task,
-  thread: PlanThread,
-  givenUp: () => boolean,
-): Promise<readonly Finding[] | null> {
-  const steps = task.run();
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-    if (!thread.isDue()) continue;
-    await thread.turn();
-    if (givenUp()) return null;
-  }
 }
 
 /** Does the tasks of a plan, those apart that were done elsewhere; null when it is given up. */
@@ -74,7 +57,7 @@ async function workThrough({
       continue;
     }
     mate?.tell({ type: "begun", plan, key: task.key });
-    const found = await inTurns(task, thread, givenUp);
+    const found = await inTurns(task.run(), thread, givenUp);
     if (found === null) return null;
     mate?.tell({ type: "done", plan, key: task.key, found });
   }

@@ -53,6 +53,37 @@ test("a record of a file is answered as the command line answers it, and is neve
   expect(readComplaint(saved, { trade })).toEqual(record);
 });
 
+test("a key is answered without ranges at once, and only the last of a row of keys with them", async () => {
+  const page = await openComplaint(360, 740);
+  await openRecord(page);
+  const engine = page.workers().at(-1)!;
+  await engine.evaluate(() => {
+    const said: { id: number; isWhole: boolean }[] = [];
+    const post = self.postMessage.bind(self);
+    Object.assign(self, {
+      said,
+      postMessage: (message: { type: string; id: number; isWhole: boolean }) => {
+        if (message.type === "complaint") said.push({ id: message.id, isWhole: message.isWhole });
+        post(message);
+      },
+    });
+  });
+  await page.locator("#field-water-readings-0-value").focus();
+  for (const key of ["End", "1", "2", "Backspace", "Backspace", "3", "4"]) await page.keyboard.press(key);
+  await page.waitForSelector('[data-complaint="working"]');
+  await page.waitForSelector('[data-complaint="done"]', LONG);
+  const said = await engine.evaluate(
+    () => (self as unknown as { said: { id: number; isWhole: boolean }[] }).said,
+  );
+  const last = said.at(-1)!;
+  expect(said.slice(-2)).toEqual([
+    { ...last, isWhole: false },
+    { ...last, isWhole: true },
+  ]);
+  expect(said.filter(({ isWhole }) => isWhole).length).toBeLessThan(3);
+  expect(said.filter(({ isWhole }) => !isWhole).length).toBeGreaterThan(3);
+});
+
 test("on a phone: large enough, nothing sideways at 320 px, axe in every look, kept over a reload", async () => {
   const page = await openComplaint(360, 740);
   await openRecord(page);

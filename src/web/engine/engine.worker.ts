@@ -2,8 +2,10 @@ import {
   ADDED,
   builtInTrade,
   checkComplaint,
+  complaintInSteps,
   FEEDS,
   findFormulation,
+  inTurns,
   knownOfActives,
   LOADS,
   OTHER_PARTNERS,
@@ -17,7 +19,14 @@ import {
   WATER_TREATMENTS,
   workingsOf,
 } from "../../agronomy/index.ts";
-import type { ConditionerRecord, FeedRecord, Plan, TitledJob, TradeData } from "../../agronomy/index.ts";
+import type {
+  ComplaintAnswer,
+  ConditionerRecord,
+  FeedRecord,
+  Plan,
+  TitledJob,
+  TradeData,
+} from "../../agronomy/index.ts";
 import { builtInThermo } from "../../chem/index.ts";
 import {
   activeComplaintLines,
@@ -33,7 +42,7 @@ import {
 } from "../../report/index.ts";
 import type { CardFacts } from "../../report/index.ts";
 import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
-import type { Issue } from "../../units/index.ts";
+import type { Issue, Read } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
 import { ENGLISH, fill, languageOf } from "../../words/index.ts";
 import { helpIfAsked, lineToHelper, planThread, callForHelp } from "./plan-helper.ts";
@@ -43,10 +52,8 @@ import type { JobDocument } from "../job/to-document.ts";
 import type {
   Answered,
   AnswerRequest,
-  AnswerTo,
   Catalogue,
   ConditionerOption,
-  EngineAnswer,
   EngineReply,
   EngineRequest,
   FirstRequest,
@@ -126,23 +133,12 @@ function neededWords({ code, expected }: Issue): string {
   return fill(issues.neededThis, { what: language.phrases.say(expected).text });
 }
 
-/** An answer with the time it took. */
-function timed<K extends keyof AnswerTo>(
-  type: K,
-  id: number,
-  work: () => Pick<EngineAnswer<K>, "issues" | "answer">,
-): EngineAnswer<K> {
-  const started = performance.now();
-  const done = work();
-  return { type, id, ...done, elapsed_ms: performance.now() - started };
-}
-
 /** The newest document asked about: work on an older job is given up. */
 let newest = 0;
 async function answer({ type, id, document, isFirstElsewhere }: AnswerRequest): Promise<void> {
   newest = id;
   if (type === "plan") await answerPlan(id, document, isFirstElsewhere !== true);
-  else say(timed(type, id, () => complaintOf(document)));
+  else await answerComplaint(id, document);
 }
 
 /** The tank as planned, which takes no time; nothing where it cannot be computed, of which the whole answer tells. */
@@ -158,7 +154,7 @@ function answerFirst({ id, document }: FirstRequest): void {
   if (job.ok) sayFirst(id, job.value);
   else {
     const elapsed_ms = performance.now() - started;
-    say({ type: "plan", id, issues: worded(job.issues), answer: null, elapsed_ms });
+    say({ type: "plan", id, issues: worded(job.issues), answer: null, isWhole: true, elapsed_ms });
   }
 }
 
@@ -167,7 +163,7 @@ async function answerPlan(id: number, document: JobDocument, withFirst: boolean)
   const started = performance.now();
   const done = (read: readonly Issue[], planned: Planned | null): void => {
     const elapsed_ms = performance.now() - started;
-    say({ type: "plan", id, issues: worded(read), answer: planned, elapsed_ms });
+    say({ type: "plan", id, issues: worded(read), answer: planned, isWhole: true, elapsed_ms });
   };
   const job = readJob(document, { trade });
   if (!job.ok) {
@@ -224,21 +220,36 @@ function plannedOf(id: number, job: TitledJob, plan: Plan): Planned {
   };
 }
 
-function complaintOf(document: JobDocument): Pick<EngineAnswer<"complaint">, "issues" | "answer"> {
+/** Answers a complaint: first without ranges, at once, then with them. */
+async function answerComplaint(id: number, document: JobDocument): Promise<void> {
+  const started = performance.now();
   const record = readComplaint(document, { trade });
-  const read = record.ok ? checkComplaint(record.value, data) : record;
-  const issues = worded(record.ok ? [...record.issues, ...read.issues] : record.issues);
-  if (!read.ok) return { issues, answer: null };
-  const { value } = read;
-  const answer: Answered = {
-    answer: value,
-    headline: complaintHeadline(value, language),
-    limits: limitsText(value, language),
-    actives: value.actives.map((one) => activeComplaintLines(one, language)),
-    causes: value.causes.map((cause) => causeText(cause, language)),
-    html: complaintHtml(value, { date: today() }, language),
+  const done = (read: Read<ComplaintAnswer>, isWhole: boolean): void => {
+    const issues = worded(record.ok ? [...record.issues, ...read.issues] : record.issues);
+    const answer = read.ok ? answeredOf(read.value) : null;
+    const elapsed_ms = performance.now() - started;
+    say({ type: "complaint", id, issues, answer, isWhole, elapsed_ms });
   };
-  return { issues, answer };
+  if (!record.ok) {
+    done(record, true);
+    return;
+  }
+  const first = checkComplaint(record.value, data, { draws: 0 });
+  done(first, !first.ok);
+  if (!first.ok) return;
+  const whole = await inTurns(complaintInSteps(record.value, data), planThread, () => newest !== id);
+  if (whole !== null) done(whole, true);
+}
+
+function answeredOf(answer: ComplaintAnswer): Answered {
+  return {
+    answer,
+    headline: complaintHeadline(answer, language),
+    limits: limitsText(answer, language),
+    actives: answer.actives.map((one) => activeComplaintLines(one, language)),
+    causes: answer.causes.map((cause) => causeText(cause, language)),
+    html: complaintHtml(answer, { date: today() }, language),
+  };
 }
 
 function certaintyOf({ uncertainty, programmes }: Plan): readonly string[] {

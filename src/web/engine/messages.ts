@@ -210,6 +210,8 @@ export interface EngineAnswer<K extends keyof AnswerTo> {
   readonly issues: readonly WordedIssue[];
   /** null while an issue blocks the answer. */
   readonly answer: AnswerTo[K] | null;
+  /** False for one without ranges, which is given at once; the whole one follows. */
+  readonly isWhole: boolean;
   readonly elapsed_ms: number;
 }
 

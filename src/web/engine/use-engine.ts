@@ -73,7 +73,9 @@ function takeIn<K extends keyof AnswerTo>(
   }
   const good = reply.answer === null ? before.good : { job, value: reply.answer };
   const issues = unlessSame(before.last?.issues ?? NONE, reply.issues);
-  return { last: { ...reply, issues }, answered: text, first: null, good };
+  // Of a first answer the whole one is still to come.
+  const answered = reply.isWhole ? text : before.answered;
+  return { last: { ...reply, issues }, answered, first: null, good };
 }
 
 const NONE: readonly WordedIssue[] = [];
@@ -142,7 +144,7 @@ export function useEngine<K extends keyof AnswerTo>(
           setAnswers((before) => takeIn(before, reply, question));
         };
         // The first answer is short and wanted at once. The whole one is long, and a keystroke comes before it.
-        if (reply.type === "first") take();
+        if ("plan" in reply || !reply.isWhole) take();
         else startTransition(take);
       }
     };
