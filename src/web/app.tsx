@@ -41,7 +41,6 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
   const say = sayIn(language);
   const engine = useEngine("plan", document, jobs.book.open ?? "");
   const [pickedId, setPickedId] = useState<string | null>(null);
-  const [outdoor, setOutdoor] = useState(false);
 
   const picked = pickedProgramme(engine, pickedId);
   const words = engine.answer === null || picked === null ? "" : headline(engine.answer, picked, language);
@@ -56,19 +55,12 @@ export function App({ jobs }: { jobs: BookView }): ReactElement {
     [dispatch, engine.catalogue, engine.issues, engine.readSheet],
   );
   return (
-    <div className={outdoor ? "page outdoor" : "page"}>
+    <div className="page">
       <Patterns />
       <a className="skip" href="#what-follows">
         {say("Skip to what follows")}
       </a>
-      <Toolbar
-        state={state}
-        dispatch={dispatch}
-        onBegin={jobs.begin}
-        outdoor={outdoor}
-        onOutdoor={setOutdoor}
-        document={document}
-      />
+      <Toolbar state={state} dispatch={dispatch} onBegin={jobs.begin} document={document} />
       <JobsBar view={jobs} />
       <OfflineBar />
       <main className="columns">

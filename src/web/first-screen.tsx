@@ -43,14 +43,7 @@ function FirstScreen(): ReactElement {
   const say = sayIn(ENGLISH);
   return (
     <div className="page">
-      <Toolbar
-        state={state}
-        dispatch={nothing}
-        onBegin={nothing}
-        outdoor={false}
-        onOutdoor={nothing}
-        document={documentOf(draft)}
-      />
+      <Toolbar state={state} dispatch={nothing} onBegin={nothing} document={documentOf(draft)} />
       <JobsBar view={jobs} />
       <OfflineBar />
       <main className="columns">

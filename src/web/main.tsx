@@ -6,6 +6,7 @@ import { prepareEngine } from "./engine/start-engine.ts";
 import { documentOf } from "./job/to-document.ts";
 import { useSay } from "./language/language-context.ts";
 import { LanguageProvider, startingLanguage } from "./language/language-provider.tsx";
+import { BrightLightProvider } from "./light/bright-light-provider.tsx";
 import { late } from "./late.tsx";
 import { startBook } from "./jobs/start-book.ts";
 import type { StartedBook } from "./jobs/start-book.ts";
@@ -69,7 +70,9 @@ if (place !== null) {
     root.render(
       <StrictMode>
         <LanguageProvider start={language}>
-          <Screens start={start} />
+          <BrightLightProvider>
+            <Screens start={start} />
+          </BrightLightProvider>
         </LanguageProvider>
       </StrictMode>,
     );

@@ -7,6 +7,7 @@ import type { JobAction, JobState } from "./job/job-state.ts";
 import type { JobDocument } from "./job/to-document.ts";
 import { useSay } from "./language/language-context.ts";
 import { LanguageSelect } from "./language/language-select.tsx";
+import { BrightLightCheck } from "./light/bright-light-check.tsx";
 import { readDocument } from "./read-document.ts";
 import { saveText } from "./save-text.ts";
 import { SAMPLES } from "./samples.ts";
@@ -17,8 +18,6 @@ interface ToolbarProps {
   readonly dispatch: Dispatch<JobAction>;
   /** Begins a job beside the others; the flag says that it is a person's own. */
   readonly onBegin: (draft: Draft, isOwn: boolean) => void;
-  readonly outdoor: boolean;
-  readonly onOutdoor: (outdoor: boolean) => void;
   readonly document: JobDocument;
 }
 
@@ -27,7 +26,7 @@ const MOST_BYTES = 1_000_000;
 
 /** The head of the page: open, save, undo, samples, and the mode for bright light. */
 export function Toolbar(props: ToolbarProps): ReactElement {
-  const { state, dispatch, onBegin, outdoor, onOutdoor, document } = props;
+  const { state, dispatch, onBegin, document } = props;
   const say = useSay();
   const file = useRef<HTMLInputElement>(null);
   const [problem, setProblem] = useState<string | null>(null);
@@ -116,16 +115,7 @@ export function Toolbar(props: ToolbarProps): ReactElement {
           </button>
           <LanguageSelect />
         </ToolsFold>
-        <label className="tool-check">
-          <input
-            type="checkbox"
-            checked={outdoor}
-            onChange={(event) => {
-              onOutdoor(event.target.checked);
-            }}
-          />
-          {say("Bright light")}
-        </label>
+        <BrightLightCheck />
       </div>
       {last !== undefined && (
         <p className="undo" role="status">

@@ -4,6 +4,7 @@ import type { Answered } from "../engine/messages.ts";
 import type { Draft } from "../job/draft.ts";
 import type { JobDocument } from "../job/to-document.ts";
 import { useSay } from "../language/language-context.ts";
+import { BrightLightCheck } from "../light/bright-light-check.tsx";
 import { readDocument } from "../read-document.ts";
 import { saveText } from "../save-text.ts";
 import { complaintAbout, complaintOf } from "./complaint-draft.ts";
@@ -98,6 +99,7 @@ export function ComplaintToolbar(props: ComplaintToolbarProps): ReactElement {
         >
           {say("Save the answer to print")}
         </button>
+        <BrightLightCheck />
       </div>
       <div className="field">
         <label htmlFor="complaint-title">{say("Title of this record")}</label>

@@ -1,6 +1,7 @@
 import { useRef } from "react";
 import type { ReactElement } from "react";
 import { useSay } from "../language/language-context.ts";
+import { BrightLightCheck } from "../light/bright-light-check.tsx";
 import { saveText } from "../save-text.ts";
 import { DEMOS } from "./demos.ts";
 import type { JobDocument } from "../job/to-document.ts";
@@ -85,6 +86,7 @@ export function FlasksToolbar(props: FlasksToolbarProps): ReactElement {
         >
           {say("Save the script to print")}
         </button>
+        <BrightLightCheck />
       </div>
     </header>
   );

@@ -3,6 +3,7 @@ import type { ReactElement, ReactNode } from "react";
 import { choiceOf } from "../engine/messages.ts";
 import type { Choice, WordedIssue } from "../engine/messages.ts";
 import { useLanguage, useSay } from "../language/language-context.ts";
+import { NUMBER_BOX, useNumberMode } from "../light/bright-light-context.ts";
 import { fieldId, issuesOf, useForm } from "./form-context.ts";
 import { IssueList } from "./messages.tsx";
 
@@ -46,6 +47,7 @@ export function TextField(props: TextFieldProps): ReactElement {
   const { issues } = useForm();
   const [typing, setTyping] = useState(false);
   const say = useSay();
+  const mode = useNumberMode(false);
   const id = fieldId(props.path);
   const own = issuesOf(issues, props.path);
   const wrong = !typing && own.some((issue) => issue.severity === "error");
@@ -57,7 +59,8 @@ export function TextField(props: TextFieldProps): ReactElement {
       <input
         id={id}
         type={props.kind ?? "text"}
-        inputMode={props.decimal === true ? "decimal" : undefined}
+        {...(props.decimal === true ? NUMBER_BOX : {})}
+        inputMode={props.decimal === true ? mode : undefined}
         autoComplete="off"
         spellCheck={false}
         value={props.value}

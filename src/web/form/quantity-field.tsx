@@ -4,6 +4,7 @@ import type { WordedIssue } from "../engine/messages.ts";
 import { splitTyped } from "../job/typed.ts";
 import type { Typed } from "../job/typed.ts";
 import { useLanguage, useSay } from "../language/language-context.ts";
+import { NUMBER_BOX, useNumberMode } from "../light/bright-light-context.ts";
 import { Messages } from "./fields.tsx";
 import type { FieldShell } from "./fields.tsx";
 import { fieldId, focusSoon, issuesOf, useForm } from "./form-context.ts";
@@ -38,6 +39,7 @@ export function QuantityField(props: QuantityFieldProps): ReactElement {
   const { value, measure, onChange } = props;
   const language = useLanguage();
   const say = useSay();
+  const mode = useNumberMode(props.signed === true);
   const { issues } = useForm();
   const [typing, setTyping] = useState(false);
   const [before, setBefore] = useState<Typed | null>(null);
@@ -60,7 +62,8 @@ export function QuantityField(props: QuantityFieldProps): ReactElement {
         <input
           id={id}
           type="text"
-          inputMode={props.signed === true ? undefined : "decimal"}
+          {...NUMBER_BOX}
+          inputMode={mode}
           autoComplete="off"
           spellCheck={false}
           value={value.text}
