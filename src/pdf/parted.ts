@@ -17,6 +17,9 @@ const SPREAD = 0.4;
 /** Share of a table's lines that may have a word across a gap between columns, and by how much it reaches in [letters]. */
 const MOST_ACROSS = 0.1;
 const EDGE = 0.1;
+/** From which gap on [letters] two pieces are drawn apart, and where in it a gap between columns is looked for. */
+const DRAWN_APART = 0.05;
+const SHARES = [0.25, 0.5, 0.75];
 /** Words of a page from which on it is no sheet, and is left as it is: a dense sheet has some hundreds. */
 const MOST_WORDS = 4000;
 /** A result, with the sign before it. */
@@ -52,9 +55,10 @@ export function parted(lines: readonly Line[]): readonly Line[] {
   const results = all.filter(({ text }) => RESULT.test(text));
   const ends = columnPlaces(results, all, ({ right }) => right);
   const inTable = tableOfWords(all, begins, ends);
-  const isColumn = (word: Word): boolean => {
+  const isColumn: Judge = (word, start) => {
     const { before } = word;
     if (before === null) return false;
+    if (!hasNeighbours(inTable, word, start, (before.right + word.x) / 2)) return false;
     const stands = near(begins, word.x, word.size) || endsColumn(ends, word) || endsColumn(ends, before);
     // "1 234" is one number unless the first of them stands in a column of its own.
     const alone =
@@ -64,11 +68,26 @@ export function parted(lines: readonly Line[]): readonly Line[] {
       endsColumn(ends, before);
     return stands && alone && isClear(inTable, (before.right + word.x) / 2);
   };
+  const tableLines = new Set(inTable.map(({ line }) => line));
+  const isBehindGap: Judge = (word, start) => {
+    const { before } = word;
+    if (before === null || !tableLines.has(word.line)) return false;
+    const gap = word.x - before.right;
+    return SHARES.map((share) => before.right + share * gap).some(
+      (place) => isClear(inTable, place) && hasNeighbours(inTable, word, start, place),
+    );
+  };
   return lines.map((line, i) => ({
     ...line,
-    pieces: line.pieces.flatMap((piece, j) => split(piece, words[i]![j]!, isColumn)),
+    pieces: line.pieces.flatMap((piece, j) => {
+      const found = words[i]![j]!;
+      return split(markedBehindGap(piece, found, isColumn, isBehindGap), found, isColumn);
+    }),
   }));
 }
+
+/** Whether a word begins a cell, where what would stand to its left begins at `start`. */
+type Judge = (word: Word, start: number) => boolean;
 
 /** By font, how much longer its words are than usual: the middle one of those that stand alone. */
 function fontScales(lines: readonly Line[]): (piece: Piece) => number {
@@ -188,12 +207,46 @@ function isClear(inTable: readonly Word[], place: number): boolean {
   return new Set(across.map(({ line }) => line)).size <= MOST_ACROSS * lines.size;
 }
 
-function split(piece: Piece, words: readonly Word[], isColumn: (word: Word) => boolean): readonly Piece[] {
+/**
+ * Whether other lines have a cell above or below what would stand to the left of a place, and one below the word too. A
+ * word in the midst of a cell that is set to the middle may stand below a column by chance: then nothing else stands
+ * where the words before it do.
+ *
+ * @param start where the cell to the left begins
+ */
+function hasNeighbours(inTable: readonly Word[], word: Word, start: number, place: number): boolean {
+  const edge = EDGE * word.size;
+  const left = new Set<number>();
+  const right = new Set<number>();
+  for (const other of inTable) {
+    if (other.line === word.line) continue;
+    if (other.right < place + edge && other.right > start) left.add(other.line);
+    if (other.x > place - edge && other.x < word.right) right.add(other.line);
+  }
+  return [...left].filter((line) => right.has(line)).length >= FEWEST_LINES - 1;
+}
+
+/**
+ * A piece marked as the beginning of a cell where it stands near the one before it and a gap between columns runs there
+ * all the same, as between a figure and its unit, or between headings that fill their columns.
+ */
+function markedBehindGap(piece: Piece, words: readonly Word[], isColumn: Judge, isBehindGap: Judge): Piece {
+  const [word] = words;
+  const before = word?.before;
+  if (word === undefined || before === undefined || before === null) return piece;
+  if (piece.script !== "none" || isOpen(before.text)) return piece;
+  const apart = word.x - before.right > DRAWN_APART * word.size;
+  return apart && (isColumn(word, before.x) || isBehindGap(word, before.x))
+    ? { ...piece, beginsCell: true }
+    : piece;
+}
+
+function split(piece: Piece, words: readonly Word[], isColumn: Judge): readonly Piece[] {
   if (words.length < 2) return [piece];
   const parts: Piece[] = [];
   words.forEach((word) => {
     const last = parts.at(-1);
-    if (last === undefined || (isColumn(word) && !isOpen(last.text))) {
+    if (last === undefined || (isColumn(word, last.x) && !isOpen(last.text))) {
       const beginsCell = last === undefined ? piece.beginsCell : true;
       const script = last === undefined ? piece.script : "none";
       parts.push({ ...piece, text: word.text, x: word.x, right: word.right, beginsCell, script });
