@@ -111,9 +111,12 @@ function unitOf({ name, unit }: Found, options: SheetOptions): string {
   return kind === "substance" || kind === "alkalinity" ? (options.bareUnit ?? "") : "";
 }
 
-/** Parts "92 mg/L" in one cell; "*" and "H"/"L" flags behind a number are set aside. */
+/** "92 ± 5", "0.31 +/- 10 %": a figure and its uncertainty, which is not the reading. */
+const UNCERTAINTY = /^((?:[<>≤≥]\s*)?\d[\d.,]*)\s*(?:±|\+\/[-–−])\s*\d[\d.,]*(?:\s*%)?/u;
+
+/** Parts "92 mg/L" in one cell; "*" and "H"/"L" flags and an uncertainty behind a number are set aside. */
 function valueAndUnit(cell: string, unit: string): { readonly value: string; readonly unit: string } {
-  const text = cell.trim();
+  const text = cell.trim().replace(UNCERTAINTY, "$1 ").trim();
   const match = /^((?:[<>≤≥]\s*)?[-+]?[.,]?\d[\d.,'’ –-]*?)\s*([^\d\s.,].*)?$/u.exec(text);
   const tail = match?.[2]?.trim() ?? "";
   if (match === null || tail === "") return { value: text, unit };

@@ -1,6 +1,6 @@
 import type { SheetRow } from "./cells.ts";
 import { looksLikeValue } from "./entry.ts";
-import { isKnownName, readName, roleOf } from "./names.ts";
+import { isKnownName, isUnit, plainName, readName, roleOf } from "./names.ts";
 import type { ColumnRole } from "./names.ts";
 
 /** A column of figures. */
@@ -9,16 +9,22 @@ export interface ValueColumn {
   readonly label: string;
   /** Unit in the heading, as in "Result (mg/L)"; "" when there is none. */
   readonly unit: string;
+  /** Columns that hold the same figures in another unit, as "meq/L" beside "mg/L" does. */
+  readonly others: readonly Omit<ValueColumn, "others">[];
 }
 
 /** Columns of a list, from its heading line. */
 export interface Columns {
   readonly name: number;
+  /** Column of the symbol or formula of what is named. */
+  readonly symbol: number | null;
   readonly values: readonly ValueColumn[];
   readonly unit: number | null;
   readonly basis: number | null;
   /** Column of a sign or a letter that tells a figure that was not detected. */
   readonly qualifier: number | null;
+  /** Columns of limits, methods and the like, where no result stands. */
+  readonly ignored: readonly number[];
 }
 
 /** A heading line and what its columns are. */
@@ -27,10 +33,15 @@ export interface ListHeading {
   readonly columns: Columns;
 }
 
-/** A line that heads a list, by the words of its columns or by the names of samples over them; null when it is none. */
-export function listHeading(row: SheetRow, next: SheetRow | undefined): ListHeading | null {
-  const columns = headingOf(row);
+/**
+ * A line that heads a list, by the words of its columns or by the names of samples over them; null when it is none.
+ *
+ * @param below the lines under it
+ */
+export function listHeading(row: SheetRow, below: readonly SheetRow[]): ListHeading | null {
+  const columns = headingOf(row, below);
   if (columns !== null) return { row, columns };
+  const [next] = below;
   const cornered = withCorner(row, next);
   const samples = samplesHeading(cornered, next);
   return samples === null ? null : { row: cornered, columns: samples };
@@ -44,23 +55,64 @@ function withCorner(row: SheetRow, next: SheetRow | undefined): SheetRow {
 }
 
 /** The columns of a heading line; null when the line is none. */
-function headingOf({ cells }: SheetRow): Columns | null {
+function headingOf({ cells }: SheetRow, below: readonly SheetRow[]): Columns | null {
   const roles = cells.map((cell) => roleOf(cell));
   const at = (role: ColumnRole): number => roles.indexOf(role);
   const name = at("parameter");
   if (name < 0) return null;
   const placeOf = (role: ColumnRole): number | null => (at(role) < 0 ? null : at(role));
-  const [unit, basis, qualifier] = [placeOf("unit"), placeOf("basis"), placeOf("qualifier")];
-  let values = cells.flatMap((cell, i) =>
-    roles[i] === "value" ? [{ at: i, label: cell, unit: readName(cell).unit }] : [],
-  );
+  const [basis, qualifier, symbol] = [placeOf("basis"), placeOf("qualifier"), placeOf("symbol")];
+  const unit = placeOf("unit") ?? unheadedUnits(cells, roles, below);
+  const columnsWhere = (holds: (cell: string, i: number) => boolean): readonly Bare[] =>
+    cells.flatMap((cell, i) => (holds(cell, i) ? [{ at: i, label: cell, unit: unitIn(cell) }] : []));
+  let values = inOtherUnits(columnsWhere((_, i) => roles[i] === "value"));
+  if (values.length === 0)
+    values = inOtherUnits(columnsWhere((cell, i) => roles[i] === null && isUnit(cell)));
   if (values.length === 0) {
     // A column a sample, headed by the sample's name.
-    values = cells.flatMap((cell, i) =>
-      i > name && roles[i] === null && cell !== "" ? [{ at: i, label: cell, unit: "" }] : [],
-    );
+    const named = columnsWhere((cell, i) => i > name && i !== unit && roles[i] === null && cell !== "");
+    values = named.map((column) => ({ ...column, others: [] }));
   }
-  return values.length === 0 && unit === null ? null : { name, values, unit, basis, qualifier };
+  const ignored = roles.flatMap((role, i) => (role === "ignored" ? [i] : []));
+  return values.length === 0 && unit === null
+    ? null
+    : { name, symbol, values, unit, basis, qualifier, ignored };
+}
+
+type Bare = Omit<ValueColumn, "others">;
+
+const unitIn = (heading: string): string => (isUnit(heading) ? heading.trim() : readName(heading).unit);
+
+/** Value columns, those that differ by their unit alone put to the first of them. */
+function inOtherUnits(columns: readonly Bare[]): readonly ValueColumn[] {
+  const alike = new Map<string, Bare[]>();
+  for (const column of columns) {
+    const { label, unit } = column;
+    const key = unit === "" ? label : plainName(label.replace(unit, " "));
+    alike.set(key, [...(alike.get(key) ?? []), column]);
+  }
+  return [...alike.values()].flatMap(([first, ...others]) =>
+    first === undefined ? [] : [{ ...first, others }],
+  );
+}
+
+/** Lines under a heading that are looked at for what its columns hold. */
+const LINES_SEEN = 12;
+
+/** A column under a heading that is not known, which holds units in most of the lines where it holds anything. */
+function unheadedUnits(
+  cells: readonly string[],
+  roles: readonly (ColumnRole | null)[],
+  below: readonly SheetRow[],
+): number | null {
+  const lines = below.slice(0, LINES_SEEN).filter((row) => row.cells.length <= cells.length);
+  const found = cells.findIndex((_, i) => {
+    if (roles[i] !== null) return false;
+    const held = lines.flatMap((row) => (row.cells[i] ?? "") || []);
+    const units = held.filter((cell) => isUnit(cell) && !looksLikeValue(cell));
+    return units.length >= 2 && units.length * 2 > held.length;
+  });
+  return found < 0 ? null : found;
 }
 
 /**
@@ -75,17 +127,22 @@ function samplesHeading({ cells }: SheetRow, next: SheetRow | undefined): Column
   if (cells[0] !== "") return null;
   const columns = labels.map(({ label, i }) => ({ label, at: i }));
   const units = columns.filter(({ label }) => roleOf(label) === "unit");
+  const limits = columns.flatMap(({ label, at }) => (roleOf(label) === "ignored" ? [at] : []));
   const values = columns.filter(({ label }) => roleOf(label) === null && !looksLikeValue(label));
-  if (units.length + values.length < columns.length || units.length > 1 || values.length < 2) return null;
+  if (units.length + values.length + limits.length < columns.length || units.length > 1 || values.length < 2)
+    return null;
   const figures = values.map(({ at }) => rest[at - 1] ?? "");
   if (!figures.every((figure) => looksLikeValue(figure))) return null;
-  if (rest.filter((cell) => looksLikeValue(cell)).length > values.length) return null;
+  const others = rest.filter((cell, i) => looksLikeValue(cell) && !limits.includes(i + 1));
+  if (others.length > values.length) return null;
   return {
     name: 0,
-    values: values.map(({ label, at }) => ({ at, label, unit: readName(label).unit })),
+    symbol: null,
+    values: values.map(({ label, at }) => ({ at, label, unit: readName(label).unit, others: [] })),
     unit: units[0]?.at ?? null,
     basis: null,
     qualifier: null,
+    ignored: limits,
   };
 }
 

@@ -3,7 +3,7 @@ import { alignedTo } from "./align.ts";
 import type { SheetRow } from "./cells.ts";
 import { entryOf, looksLikeValue } from "./entry.ts";
 import { listHeading } from "./list-heading.ts";
-import type { Columns, ListHeading } from "./list-heading.ts";
+import type { Columns, ListHeading, ValueColumn } from "./list-heading.ts";
 import { isKnownName, isUnit, readName, roleOf } from "./names.ts";
 import type { ColumnRole, NameRead } from "./names.ts";
 import type { SheetEntry, SheetOptions, SheetSample, SheetText } from "./types.ts";
@@ -21,7 +21,7 @@ export function readList(
   let sampled: string | null = null;
   for (const [r, row] of rows.entries()) {
     const text = row.cells.filter((cell) => cell !== "").join(" | ");
-    const heading = listHeading(row, rows[r + 1]);
+    const heading = listHeading(row, rows.slice(r + 1));
     if (heading !== null) {
       under = heading;
       const { values } = heading.columns;
@@ -88,27 +88,56 @@ function byColumns(
   columns: Columns,
   width: number,
 ): readonly Reading[] | null {
-  const name = readName(cells[columns.name] ?? "");
+  const cellAt = (at: number | null): string => (at === null ? "" : (cells[at] ?? ""));
+  const name = nameOrSymbol(cellAt(columns.name), cellAt(columns.symbol));
   // A line with more cells than the heading: a decimal comma parted its figures.
   const isParted = byCommas === true && cells.length > width;
   const unitAt = isParted ? cells.findIndex((cell) => isUnit(cell)) : columns.unit;
-  const unitCell = unitAt === null ? "" : (cells[unitAt] ?? "");
-  const known = isKnownName(cells[columns.name] ?? "");
-  const values =
-    columns.values.length > 0
-      ? columns.values.map((column) => ({ at: column.at, value: cells[column.at] ?? "", unit: column.unit }))
-      : [{ at: -1, value: firstValue(cells, columns.name), unit: "" }];
+  const unitCell = cellAt(unitAt);
+  const known = name.parameter !== null || name.choices.length > 0;
+  const values = columns.values.length > 0 ? columns.values.map(filled(cells)) : [soleFigure(cells, columns)];
   if (!known && !values.some(({ value }) => looksLikeValue(value))) return null;
-  if ((cells[columns.name] ?? "") === "") return null;
-  const basis = columns.basis === null ? "" : basisOf(cells[columns.basis] ?? "");
+  if (cellAt(columns.name) === "" && !known) return null;
+  const basis = basisOf(cellAt(columns.basis));
   const withBasis = name.basis === "" && basis !== "" ? { ...name, basis } : name;
-  const isBelow = columns.qualifier !== null && NOT_DETECTED.test(cells[columns.qualifier] ?? "");
-  return values.map(({ at, value, unit }) => ({
+  const isBelow = columns.qualifier !== null && NOT_DETECTED.test(cellAt(columns.qualifier));
+  return values.map(({ at, value, unit, figures = [] }) => ({
     name: withBasis,
     value: isBelow && /^\s*[\d.,]/.test(value) ? `<${value.trim()}` : value,
     unit: unitCell === "" ? unit : unitCell,
-    ...(isParted && at > 0 ? { figures: figuresAt(cells, at, true) } : {}),
+    figures: isParted && at > 0 ? figuresAt(cells, at, true) : figures,
   }));
+}
+
+/** The name of a line, its symbol in the place of a name that is not known, and as the basis of one that has none. */
+function nameOrSymbol(name: string, symbol: string): NameRead {
+  const read = readName(name);
+  if (symbol === "") return read;
+  const bySymbol = readName(symbol);
+  if (read.parameter === null && read.choices.length === 0) return bySymbol;
+  return read.basis === "" ? { ...read, basis: readName(`${name} (${symbol})`).basis } : read;
+}
+
+interface Figure {
+  readonly at: number;
+  readonly value: string;
+  readonly unit: string;
+  readonly figures?: readonly string[];
+}
+
+/** What stands in a column of figures, or else in one beside it with the same in another unit. */
+const filled =
+  (cells: readonly string[]) =>
+  (column: ValueColumn): Figure => {
+    const { at, unit } = [column, ...column.others].find((one) => (cells[one.at] ?? "") !== "") ?? column;
+    return { at, unit, value: cells[at] ?? "" };
+  };
+
+/** The figure of a line under a heading that names no column of figures: the only one there, or one of several. */
+function soleFigure(cells: readonly string[], { name, ignored }: Columns): Figure {
+  const held = cells.filter((cell, i) => i > name && !ignored.includes(i) && looksLikeValue(cell));
+  const [value = "", ...more] = held;
+  return { at: -1, value, unit: "", figures: more.length === 0 ? [] : held };
 }
 
 /**
@@ -119,10 +148,6 @@ const NOT_DETECTED = /^(?:<|≤|UJ?|ND|N\.D\.)$/i;
 
 function basisOf(cell: string): string {
   return /^(?:as\s+)?([A-Za-z0-9]{1,6})$/.exec(cell.trim())?.[1] ?? "";
-}
-
-function firstValue(cells: readonly string[], name: number): string {
-  return cells.find((cell, i) => i > name && looksLikeValue(cell)) ?? "";
 }
 
 /**

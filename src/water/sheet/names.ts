@@ -56,10 +56,38 @@ const ROLES = new Map<string, ColumnRole>(
   ),
 );
 
+/** Words that give a column its role wherever they stand in its heading: a limit before a result. */
+const ROLE_WORDS = (["ignored", "value", "unit"] as const).map(
+  (role) => [role, new Set(names.roleWords[role])] as const,
+);
+
 /** The role a heading gives its column, or null. */
 export function roleOf(heading: string): ColumnRole | null {
-  return ROLES.get(plainName(heading.replace(/[([].*$/, ""))) ?? ROLES.get(plainName(heading)) ?? null;
+  const whole = plainName(heading);
+  const bare = plainName(heading.replace(/(?:[([]|±|\+\/-).*$/, ""));
+  return ROLES.get(bare) ?? ROLES.get(whole) ?? roleByWords(heading, whole) ?? null;
 }
+
+/** "Grenzwert TrinkwV", "Result for this sample", and "Ergebni" where a narrow column cut the heading off. */
+function roleByWords(heading: string, plain: string): ColumnRole | null {
+  if (plain === "" || isKnownName(heading) || readsAsWhole(heading)) return null;
+  const words = plain.split(" ");
+  const found = ROLE_WORDS.find(([, known]) => words.some((word) => known.has(word)));
+  if (found !== undefined) return found[0];
+  if (plain.length < CUT_LEAST) return null;
+  const cut = [...ROLES].filter(
+    ([word]) => word.startsWith(plain) && word.length - plain.length <= CUT_MOST && !word.includes(" "),
+  );
+  const roles = new Set(cut.map(([, role]) => role));
+  return roles.size === 1 ? [...roles][0]! : null;
+}
+
+/** Letters that a heading cut off still has at least, and those it lacks at most. */
+const CUT_LEAST = 4;
+const CUT_MOST = 3;
+
+/** "Sample: Top bore", a sentence: more than the heading of a column. */
+const readsAsWhole = (text: string): boolean => /:\s*\S/.test(text) || text.length > 60;
 
 /** Whether a text is a unit of a concentration, hardness, conductivity, temperature or turbidity. */
 export function isUnit(text: string): boolean {
@@ -92,11 +120,14 @@ export function readName(cell: string): NameRead {
     basis: "",
     fraction: null as NameRead["fraction"],
     symbol: null as Meaning | null,
+    measuredAt_C: null as number | null,
   };
-  let rest = cell.normalize("NFKC").replace(/[([]([^()[\]]*)[)\]]/g, (_all, inner: string) => {
-    takeBracket(inner.trim(), parts);
-    return " ";
-  });
+  let rest = withoutNote(cell)
+    .normalize("NFKC")
+    .replace(/[([]([^()[\]]*)[)\]]/g, (_all, inner: string) => {
+      takeBracket(inner.trim(), parts);
+      return " ";
+    });
   // "Conductivity at 25 °C" is a name as it stands.
   if (plainMeaning(rest) === null) rest = takeUnit(rest, parts);
   rest = rest.replace(
@@ -107,7 +138,8 @@ export function readName(cell: string): NameRead {
       return " ";
     },
   );
-  const asked = ASKED.get(plainName(rest)) ?? ASKED.get(plainName(cell));
+  rest = takeTemperature(rest, parts);
+  const asked = ASKED.get(plainName(rest)) ?? ASKED.get(plainName(cell)) ?? askedAt(rest, parts);
   const { unit, basis, fraction } = parts;
   if (asked !== undefined) {
     const choices = asked.choices.flatMap((name) => PARAMETERS.filter((known) => known === name));
@@ -137,6 +169,30 @@ interface Parts {
   basis: string;
   fraction: NameRead["fraction"];
   symbol: Meaning | null;
+  /** Temperature that the name says the reading holds for. */
+  measuredAt_C: number | null;
+}
+
+/** A name without the mark of a footnote behind it: "Iron*", "Calcium 1)", "Magnesium²". */
+function withoutNote(cell: string): string {
+  return cell.replace(/(?:\s*\(?[*†‡#]+\)?|\s*[¹²³⁴-⁹]{1,2}\)?|\s+\d{1,2}\))+\s*$/u, "");
+}
+
+const TEMPERATURE = /[\s,]*(?:\b(?:at|a|bei|bij)\s|@|à)?\s*\b(\d{2})\s*°?\s*C\s*$/i;
+
+/** Takes "at 25 °C" off the end of a name that is not known with it. */
+function takeTemperature(text: string, parts: Parts): string {
+  const match = TEMPERATURE.exec(text);
+  if (match === null) return text;
+  parts.measuredAt_C = Number(match[1]);
+  return text.slice(0, match.index);
+}
+
+/** Conductivities are compared at 25 °C: one at another temperature is asked about. */
+function askedAt(name: string, parts: Parts): (typeof names.asked)[number] | undefined {
+  if (parts.measuredAt_C === null || parts.measuredAt_C === 25) return undefined;
+  const isConductivity = meaningOf(name, parts)?.parameter === "conductivity";
+  return isConductivity ? ASKED.get("conductivity at another temperature") : undefined;
 }
 
 function takeBracket(inner: string, parts: Parts): void {
@@ -145,6 +201,10 @@ function takeBracket(inner: string, parts: Parts): void {
   else if (isUnit(ofUnit)) parts.unit = ofUnit;
   else if (isBasis(ofUnit) && ofUnit !== inner) parts.basis = ofUnit;
   else {
+    if (TEMPERATURE.test(` ${inner}`)) {
+      takeTemperature(` ${inner}`, parts);
+      return;
+    }
     const qualifier = QUALIFIERS.get(plainName(inner));
     if (qualifier === "total" || qualifier === "dissolved") parts.fraction = qualifier;
     else if (qualifier === undefined) {
