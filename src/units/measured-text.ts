@@ -34,31 +34,25 @@ const NOT_MEASURED = new Set([
   "?",
 ]);
 
-/** Not found by the laboratory. "n.d." is among them: it may also mean "not determined", so it has to be asked. */
-const NOT_DETECTED = new Set([
-  "nd",
-  "n.d.",
-  "n.d",
-  "not detected",
-  "none detected",
-  "bdl",
-  "b.d.l.",
-  "bd",
-  "below detection",
-  "below detection limit",
-  "<dl",
-  "<lod",
-  "<loq",
-  "<mdl",
-  "< dl",
-  "< lod",
-  "< loq",
-  "< mdl",
-  "trace",
-  "traces",
-  "nil",
-  "none",
-]);
+/**
+ * Not found by the laboratory, in the languages sheets are printed in. "n.d." is among them: it may also mean "not
+ * determined", so it has to be asked.
+ */
+export const NOT_DETECTED: readonly string[] = [
+  ...["nd", "n.d.", "n.d", "n. d.", "n/d", "not detected", "none detected", "non-detect", "nondetect"],
+  ...["bdl", "b.d.l.", "bd", "below detection", "below detection limit", "n.q.", "nq", "not quantifiable"],
+  ...["n.n.", "n. n.", "nn", "nicht nachweisbar", "nicht nachgewiesen", "nicht bestimmbar", "n.b.", "n. b."],
+  ...["u.d.b.", "u.b.", "unter bestimmungsgrenze", "unter nachweisgrenze"],
+  ...["non détecté", "non détectée", "non décelé", "non quantifié"],
+  ...["no detectado", "no detectada", "no detectable", "non rilevato", "non rilevabile", "n.r."],
+  ...["dl", "lod", "loq", "mdl", "rl", "lor", "pql", "bg", "nwg", "ld", "lq", "lc"].flatMap((limit) => [
+    `<${limit}`,
+    `< ${limit}`,
+  ]),
+  ...["trace", "traces", "nil", "none"],
+];
+
+const IS_NOT_DETECTED: ReadonlySet<string> = new Set(NOT_DETECTED);
 
 const BELOW = /^(?:<=?|≤|less than|below|under)\s*(.+)$/i;
 const ABOVE = /^(?:>=?|≥|more than|over|above|at least)\s*(.+)$/i;
@@ -91,7 +85,7 @@ export function readMeasured(
   const text = foldKeepingDashes(value);
   const word = text.toLowerCase();
   if (NOT_MEASURED.has(word)) return done({ kind: "not measured" });
-  if (NOT_DETECTED.has(word)) {
+  if (IS_NOT_DETECTED.has(word)) {
     return failed("limit-missing", path, {
       received: shownValue(value),
       expected: "the detection limit, such as <0.05, or nothing if it was not measured",

@@ -127,6 +127,11 @@ const SPELLINGS: Readonly<Record<string, readonly ReadingUnit[]>> = {
   // ISO 7027-1:2016 takes the two nephelometric units as numerically equal.
   ...each(["ntu", "fnu"], { kind: "turbidity", toBase: 1 }),
   ...each(["", "ph", "phunits", "phunit", "standardunits", "s.u.", "su", "none", "-"], { kind: "pH" }),
+  ...each(["unitéph", "unitésph", "unitédeph", "unitésdeph", "uph"], { kind: "pH" }),
+  ...each(["ud.ph", "u.ph", "uds.ph", "unidaddeph", "unidadesdeph", "unidadesph", "unitàph", "unitàdiph"], {
+    kind: "pH",
+  }),
+  ...each(["ph-einheiten", "ph-einheit", "pheinheiten", "ph-wert"], { kind: "pH" }),
 };
 
 /** Spellings in which case carries the meaning, before folding to lower case. */
@@ -204,11 +209,11 @@ function perLitre(text: string): string {
 /** "As" in front of a basis, in the languages sheets are printed in. */
 const OTHER_AS = /([ (])(?:als|en|comme|como|exprim[eé] en|expresad[oa] como|berechnet als) /;
 
-/** "mg/l as caco3", "ppm caco3", "mg caco3/l", "mg/l (as n)", "mg/l no3-n", "mgn/l": a mass or an amount with its basis. */
+/** "mg/l as caco3", "ppm caco3", "mg caco3/l", "mg/l (as n)", "mg/l no3-n", "mgn/l", "mg(no3)/l": a mass or an amount with its basis. */
 function withBasis(given: string): UnitReading {
   const text = given.replace(OTHER_AS, "$1as ");
   const after = /^(.+?) ?(?:\(as |\(|, ?as |, | as | )([a-z0-9_+ -]+?)\)?$/.exec(text);
-  const inside = /^([mun]?(?:g|mol)) ?([a-z0-9+-]+)\/(l|dm3)$/.exec(text);
+  const inside = /^([mun]?(?:g|mol)) ?\(?([a-z0-9+-]+)\)?\/(l|dm3)$/.exec(text);
   const pairs: (readonly [string, string])[] = [];
   if (after !== null) pairs.push([after[1] ?? "", after[2] ?? ""]);
   if (inside !== null) pairs.push([`${inside[1] ?? ""}/${inside[3] ?? ""}`, inside[2] ?? ""]);

@@ -1,3 +1,4 @@
+import { NOT_DETECTED as NOT_DETECTED_WORDS } from "../../units/index.ts";
 import type { DecimalMark } from "../../units/index.ts";
 import { alignedTo } from "./align.ts";
 import type { SheetRow } from "./cells.ts";
@@ -214,12 +215,19 @@ function nameAndFigure(cell: string): readonly string[] {
   return isKnownName(name) && isBareFigure(figure) ? [name, figure] : [cell];
 }
 
+/** A figure, a limit, a range or words for "not detected" in a line, the longest of these words first. */
+const VALUE_IN_LINE = new RegExp(
+  String.raw`[\s:=]+((?:[<>≤≥]\s*)?[.,]?\d[\d.,]*(?:\s?[–-]\s?\d[\d.,]*)?|${[...NOT_DETECTED_WORDS]
+    .sort((a, b) => b.length - a.length)
+    .map((word) => word.replace(/\./g, String.raw`\.`))
+    .join("|")})(?=$|[\s*]|[^\d\s.,])`,
+  "giu",
+);
+
 /** Splits "Total hardness as CaCO3: 357 mg/L" at the number that leaves the longest known name before it. */
 function bySplitting(text: string): readonly Reading[] | null {
   let best: Reading | null = null;
-  for (const match of text.matchAll(
-    /[\s:=]+((?:[<>≤≥]\s*)?[.,]?\d[\d.,]*(?:\s?[–-]\s?\d[\d.,]*)?|n\.?d\.?|bdl|not detected)(?=$|[\s*]|[^\d\s.,])/giu,
-  )) {
+  for (const match of text.matchAll(VALUE_IN_LINE)) {
     const name = readName(text.slice(0, match.index).trim());
     if (name.parameter === null && name.choices.length === 0) continue;
     const tail = text.slice(match.index + match[0].length).trim();

@@ -129,7 +129,7 @@ export function readName(cell: string): NameRead {
       return " ";
     });
   // "Conductivity at 25 °C" is a name as it stands.
-  if (plainMeaning(rest) === null) rest = takeUnit(rest, parts);
+  if (plainMeaning(rest) === null) rest = takeUnit(takeTemperature(rest, parts), parts);
   rest = rest.replace(
     /\b(?:expressed as|as|als|comme|en|como|in)\s+([A-Za-z][A-Za-z0-9]{0,5})\s*$/i,
     (all, basis: string) => {
@@ -138,7 +138,6 @@ export function readName(cell: string): NameRead {
       return " ";
     },
   );
-  rest = takeTemperature(rest, parts);
   const asked = ASKED.get(plainName(rest)) ?? ASKED.get(plainName(cell)) ?? askedAt(rest, parts);
   const { unit, basis, fraction } = parts;
   if (asked !== undefined) {
@@ -238,6 +237,9 @@ function plainMeaning(text: string): Meaning | null {
   if (named !== undefined) return named;
   const again = plain === "" ? null : parameterNamed(plain);
   if (again !== null) return { parameter: again, basis: "" };
+  // "Magnesium2": the mark of a footnote that ran together with the name; never that of "iron3".
+  const marked = /^([a-z]{6,})\d$/.exec(plain)?.[1];
+  if (marked !== undefined) return plainMeaning(marked);
   // "Nitrat-N", "phosphate P": the ion counted as its element.
   const [, ion = "", element = ""] = /^(.{3,}) ([nsp])$/.exec(plain) ?? [];
   const ofIon = ion === "" ? null : (MEANINGS.get(ion)?.parameter ?? parameterNamed(ion));

@@ -1,7 +1,7 @@
 import type { DecimalMark } from "../../units/index.ts";
 import { alignedTo } from "./align.ts";
 import type { SheetRow } from "./cells.ts";
-import { entryOf } from "./entry.ts";
+import { entryOf, looksLikeValue } from "./entry.ts";
 import { plainDate } from "./list-layout.ts";
 import { isUnit, readName, roleOf } from "./names.ts";
 import type { NameRead } from "./names.ts";
@@ -46,11 +46,11 @@ export function readWide(
   const units = next !== undefined && isUnitLine(next, columns) ? next.cells : null;
   const labelAt = columnOf(heading, "sample");
   const dateAt = columnOf(heading, "date");
-  const lines = rows
-    .slice(headingAt + (units === null ? 1 : 2))
-    .map((row) => alignedTo(heading, row) ?? row.line);
-  // Lines in which nothing tells what stands under which heading stay text.
-  const body = lines.filter((row) => typeof row !== "number");
+  // Lines in which nothing tells what stands under which heading stay text, as do those with no figure under any.
+  const body = rows.slice(headingAt + (units === null ? 1 : 2)).flatMap((row): readonly SheetRow[] => {
+    const under = underHeadings(heading, row);
+    return under !== null && columns.some(({ at }) => looksLikeValue(under.cells[at] ?? "")) ? [under] : [];
+  });
   const samples = body.map((row): SheetSample => ({
     label: labelAt === null ? null : row.cells[labelAt] || null,
     sampled: dateAt === null ? null : plainDate(row.cells[dateAt] ?? ""),
@@ -69,10 +69,26 @@ export function readWide(
   }));
   const used = new Set(columns.map((column) => column.at));
   const unread = heading.cells.filter((cell, at) => cell !== "" && !used.has(at));
-  const other = rows.slice(0, headingAt).map((row) => ({ line: row.line, text: row.cells.join(" | ") }));
-  for (const { line, cells } of rows) if (lines.includes(line)) other.push({ line, text: cells.join(" | ") });
+  const taken = new Set(body.map(({ line }) => line));
+  if (units !== null) taken.add(below!.line);
+  const textOf = ({ line, cells }: SheetRow): SheetText => ({ line, text: cells.join(" | ") });
+  const other = rows.filter((row) => row !== heading && !taken.has(row.line)).map(textOf);
   if (unread.length > 0) other.push({ line: heading.line, text: unread.join(" | ") });
   return { samples, other };
+}
+
+/**
+ * A line with each cell under its heading; null where nothing tells which is which. Cells behind the last heading say
+ * that a cell pushed the others on: they are taken in their order where there is one for each heading.
+ */
+function underHeadings(heading: SheetRow, row: SheetRow): SheetRow | null {
+  const under = alignedTo(heading, row);
+  if (under === null) return null;
+  const width = heading.cells.findLastIndex((cell) => cell !== "") + 1;
+  if (!under.cells.slice(width).some((cell) => cell !== "")) return under;
+  const filled = under.cells.filter((cell) => cell !== "");
+  const isWhole = filled.length === width && heading.cells.slice(0, width).every((cell) => cell !== "");
+  return isWhole ? { ...under, cells: filled } : null;
 }
 
 function isUnitLine(row: SheetRow, columns: readonly ReadingColumn[]): boolean {
