@@ -6,7 +6,11 @@ interface Column {
   right: number;
   /** Numbers of the rows that have a cell in it. */
   readonly rows: Set<number>;
+  /** Cells in it that are no figures. */
+  words: number;
 }
+
+const isFigure = (text: string): boolean => /^(?:[<>≤≥]\s*)?[-+−]?\d[\d.,'\s]*$/.test(text);
 
 /**
  * Rows of all pages as a grid: each cell at the number of its column, so that a row without a unit has an empty cell
@@ -43,14 +47,42 @@ function columnsOf(rows: readonly Row[]): readonly Column[] {
   for (const { cell, row } of cells) {
     const over = columns.filter((column) => overlaps(column, cell));
     const apart = new Set(over.flatMap((column) => [...column.rows]));
-    const shared = over.reduce((sum, column) => sum + column.rows.size, 0) !== apart.size;
+    const shared = sum(over, ({ rows: held }) => held.size) !== apart.size;
     if (shared || apart.has(row)) continue;
     const joined: Column = {
       x: Math.min(cell.x, ...over.map(({ x }) => x)),
       right: Math.max(cell.right, ...over.map(({ right }) => right)),
       rows: apart.add(row),
+      words: sum(over, ({ words }) => words) + (isFigure(cell.text) ? 0 : 1),
     };
     columns = [...columns.filter((column) => !over.includes(column)), joined];
   }
-  return columns.sort((a, b) => a.x - b.x);
+  return withHeadings(columns.sort((a, b) => a.x - b.x));
 }
+
+/**
+ * Columns, each heading with the figures under it where they do not stand above one another: in most spreadsheets words
+ * begin at the left of a column and figures end at its right. Words with figures to their right are one column if no line
+ * has both; from the left on, since the next column has a heading of its own.
+ */
+function withHeadings(columns: readonly Column[]): readonly Column[] {
+  const whole: Column[] = [];
+  for (const column of columns) {
+    const before = whole.at(-1);
+    const isOne =
+      before !== undefined &&
+      before.words > 0 &&
+      column.words === 0 &&
+      ![...column.rows].some((row) => before.rows.has(row));
+    if (!isOne) {
+      whole.push(column);
+      continue;
+    }
+    const rows = new Set([...before.rows, ...column.rows]);
+    whole[whole.length - 1] = { ...before, right: column.right, rows };
+  }
+  return whole;
+}
+
+const sum = (columns: readonly Column[], of: (column: Column) => number): number =>
+  columns.reduce((total, column) => total + of(column), 0);

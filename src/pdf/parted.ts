@@ -212,7 +212,7 @@ function isClear(inTable: readonly Word[], place: number): boolean {
  * word in the midst of a cell that is set to the middle may stand below a column by chance: then nothing else stands
  * where the words before it do.
  *
- * @param start where the cell to the left begins
+ * @param start where the cell to the left begins, if that is known
  */
 function hasNeighbours(inTable: readonly Word[], word: Word, start: number, place: number): boolean {
   const edge = EDGE * word.size;
@@ -236,7 +236,7 @@ function markedBehindGap(piece: Piece, words: readonly Word[], isColumn: Judge, 
   if (word === undefined || before === undefined || before === null) return piece;
   if (piece.script !== "none" || isOpen(before.text)) return piece;
   const apart = word.x - before.right > DRAWN_APART * word.size;
-  return apart && (isColumn(word, before.x) || isBehindGap(word, before.x))
+  return apart && (isColumn(word, -Infinity) || isBehindGap(word, -Infinity))
     ? { ...piece, beginsCell: true }
     : piece;
 }

@@ -25,6 +25,8 @@ export interface Columns {
   readonly qualifier: number | null;
   /** Columns of limits, methods and the like, where no result stands. */
   readonly ignored: readonly number[];
+  /** Columns without a heading, where the result stands if its own column is empty. */
+  readonly unheaded: readonly number[];
 }
 
 /** A heading line and what its columns are. */
@@ -55,11 +57,13 @@ function withCorner(row: SheetRow, next: SheetRow | undefined): SheetRow {
 }
 
 /** The columns of a heading line; null when the line is none. */
-function headingOf({ cells }: SheetRow, below: readonly SheetRow[]): Columns | null {
+function headingOf({ cells: given }: SheetRow, below: readonly SheetRow[]): Columns | null {
+  const { cells, isTorn } = headingsApart(given);
   const roles = cells.map((cell) => roleOf(cell));
   const at = (role: ColumnRole): number => roles.indexOf(role);
   const name = at("parameter");
-  if (name < 0) return null;
+  // A word of a line of its own, such as "Cations", heads the lines below it but no columns.
+  if (name < 0 || cells.filter((cell) => cell !== "").length < 2) return null;
   const placeOf = (role: ColumnRole): number | null => (at(role) < 0 ? null : at(role));
   const [basis, qualifier, symbol] = [placeOf("basis"), placeOf("qualifier"), placeOf("symbol")];
   const unit = placeOf("unit") ?? unheadedUnits(cells, roles, below);
@@ -74,9 +78,33 @@ function headingOf({ cells }: SheetRow, below: readonly SheetRow[]): Columns | n
     values = named.map((column) => ({ ...column, others: [] }));
   }
   const ignored = roles.flatMap((role, i) => (role === "ignored" ? [i] : []));
-  return values.length === 0 && unit === null
-    ? null
-    : { name, symbol, values, unit, basis, qualifier, ignored };
+  const columns = { name, symbol, unit, basis, qualifier };
+  if (isTorn) return { ...columns, values: [], ignored: [], unheaded: [] };
+  const unheaded =
+    values.length !== 1 ? [] : cells.flatMap((cell, i) => (cell === "" && i > name ? [i] : []));
+  return values.length === 0 && unit === null ? null : { ...columns, values, ignored, unheaded };
+}
+
+/**
+ * Headings that ran together in a narrow table, "ResultUnit", each in the column it belongs to where as many empty ones
+ * follow; torn where nothing tells which column is whose.
+ */
+function headingsApart(cells: readonly string[]): {
+  readonly cells: readonly string[];
+  readonly isTorn: boolean;
+} {
+  const apart = [...cells];
+  let isTorn = false;
+  cells.forEach((cell, i) => {
+    const parts = cell.split(/(?<=\p{Ll})(?=\p{Lu})|(?<=\p{Lu})(?=\p{Lu}\p{Ll})/u);
+    if (parts.length < 2 || roleOf(cell) !== null || isUnit(cell) || isKnownName(cell)) return;
+    if (!parts.some((part) => roleOf(part) !== null)) return;
+    const behind = cells.slice(i + 1);
+    const free = behind.findIndex((other) => other !== "");
+    if (free === parts.length - 1) parts.forEach((part, k) => (apart[i + k] = part));
+    else isTorn = true;
+  });
+  return { cells: apart, isTorn };
 }
 
 type Bare = Omit<ValueColumn, "others">;
@@ -143,6 +171,7 @@ function samplesHeading({ cells }: SheetRow, next: SheetRow | undefined): Column
     basis: null,
     qualifier: null,
     ignored: limits,
+    unheaded: [],
   };
 }
 

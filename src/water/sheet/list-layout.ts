@@ -96,7 +96,15 @@ function byColumns(
   const unitAt = isParted ? cells.findIndex((cell) => isUnit(cell)) : columns.unit;
   const unitCell = cellAt(unitAt);
   const known = name.parameter !== null || name.choices.length > 0;
-  const values = columns.values.length > 0 ? columns.values.map(filled(cells)) : [soleFigure(cells, columns)];
+  const headed = columns.values.map(filled(cells));
+  const isEmpty = headed.length === 1 && headed[0]?.value === "";
+  const strays = isEmpty ? soleFigure(cells, (i) => columns.unheaded.includes(i) || i >= width) : null;
+  const values =
+    headed.length === 0
+      ? [soleFigure(cells, (i) => i > columns.name && !columns.ignored.includes(i))]
+      : strays !== null && strays.value !== ""
+        ? [strays]
+        : headed;
   if (!known && !values.some(({ value }) => looksLikeValue(value))) return null;
   if (cellAt(columns.name) === "" && !known) return null;
   const basis = basisOf(cellAt(columns.basis));
@@ -134,9 +142,11 @@ const filled =
     return { at, unit, value: cells[at] ?? "" };
   };
 
-/** The figure of a line under a heading that names no column of figures: the only one there, or one of several. */
-function soleFigure(cells: readonly string[], { name, ignored }: Columns): Figure {
-  const held = cells.filter((cell, i) => i > name && !ignored.includes(i) && looksLikeValue(cell));
+/** The figure of a line that does not stand under a heading of figures: the only one there, or one of several. */
+function soleFigure(cells: readonly string[], isPlace: (at: number) => boolean): Figure {
+  const held = cells.filter(
+    (cell, i) => isPlace(i) && (looksLikeValue(cell) || /^[<>≤≥]?\s*\d+[.,]?\d*\s/.test(cell)),
+  );
   const [value = "", ...more] = held;
   return { at: -1, value, unit: "", figures: more.length === 0 ? [] : held };
 }
