@@ -51,7 +51,8 @@ export function cellsOf({ y, pieces }: Line): readonly Cell[] {
 
 /** Whether a piece begins a cell although it stands near the one before it; the gap in letters. */
 function partedFrom(before: Piece, piece: Piece, gap: number): boolean {
-  if (piece.beginsCell) return true;
+  // A limit behind a figure is a result of its own, however narrow the columns are.
+  if (piece.beginsCell || (/\d\s*$/.test(before.text) && /^\s*[<>≤≥]\s*\d/.test(piece.text))) return true;
   const blank = /\s$/.test(before.text) || /^\s/.test(piece.text);
   return piece.mark !== before.mark && gap > MARKED_GAP && !blank && piece.script === "none";
 }

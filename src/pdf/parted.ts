@@ -17,6 +17,8 @@ const SPREAD = 0.4;
 /** Share of a table's lines that may have a word across a gap between columns, and by how much it reaches in [letters]. */
 const MOST_ACROSS = 0.1;
 const EDGE = 0.1;
+/** From which share of the usual letters on a line is a title. */
+const TITLE = 1.2;
 /** From which gap on [letters] two pieces are drawn apart, and where in it a gap between columns is looked for. */
 const DRAWN_APART = 0.05;
 const SHARES = [0.25, 0.5, 0.75];
@@ -58,7 +60,8 @@ export function parted(lines: readonly Line[]): readonly Line[] {
   const isColumn: Judge = (word, start) => {
     const { before } = word;
     if (before === null) return false;
-    if (!hasNeighbours(inTable, word, start, (before.right + word.x) / 2)) return false;
+    const fewest = start === -Infinity && endsColumn(ends, before) ? 1 : FEWEST_LINES - 1;
+    if (!hasNeighbours(inTable, word, start, (before.right + word.x) / 2, fewest)) return false;
     const stands = near(begins, word.x, word.size) || endsColumn(ends, word) || endsColumn(ends, before);
     // "1 234" is one number unless the first of them stands in a column of its own.
     const alone =
@@ -74,7 +77,7 @@ export function parted(lines: readonly Line[]): readonly Line[] {
     if (before === null || !tableLines.has(word.line)) return false;
     const gap = word.x - before.right;
     return SHARES.map((share) => before.right + share * gap).some(
-      (place) => isClear(inTable, place) && hasNeighbours(inTable, word, start, place),
+      (place) => isClear(inTable, place) && hasNeighbours(inTable, word, start, place, FEWEST_LINES - 1),
     );
   };
   return lines.map((line, i) => ({
@@ -89,6 +92,9 @@ export function parted(lines: readonly Line[]): readonly Line[] {
 /** Whether a word begins a cell, where what would stand to its left begins at `start`. */
 type Judge = (word: Word, start: number) => boolean;
 
+const middle = (values: readonly number[]): number =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 1;
+
 /** By font, how much longer its words are than usual: the middle one of those that stand alone. */
 function fontScales(lines: readonly Line[]): (piece: Piece) => number {
   const byFont = new Map<string, number[]>();
@@ -99,8 +105,6 @@ function fontScales(lines: readonly Line[]): (piece: Piece) => number {
       byFont.set(font, scales);
       scales.push((right - x) / (size * usualLength(text.trim())));
     }
-  const middle = (values: readonly number[]): number =>
-    [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 1;
   const scales = new Map([...byFont].map(([font, values]) => [font, middle(values)]));
   return ({ font, size }) => size * (scales.get(font) ?? 1);
 }
@@ -200,8 +204,10 @@ function tableOfWords(
 
 /** Whether hardly a line of a table has a word across a place: a gap between columns runs through all of them. */
 function isClear(inTable: readonly Word[], place: number): boolean {
+  // A title over a table, in larger letters, is none of its lines.
+  const usual = middle(inTable.map(({ size }) => size));
   const across = inTable.filter(
-    ({ x, right, size }) => x + EDGE * size < place && place < right - EDGE * size,
+    ({ x, right, size }) => x + EDGE * size < place && place < right - EDGE * size && size <= TITLE * usual,
   );
   const lines = new Set(inTable.map(({ line }) => line));
   return new Set(across.map(({ line }) => line)).size <= MOST_ACROSS * lines.size;
@@ -212,9 +218,16 @@ function isClear(inTable: readonly Word[], place: number): boolean {
  * word in the midst of a cell that is set to the middle may stand below a column by chance: then nothing else stands
  * where the words before it do.
  *
- * @param start where the cell to the left begins, if that is known
+ * @param start where the cell to the left begins; -Infinity where the two are drawn apart
+ * @param fewest lines that have both
  */
-function hasNeighbours(inTable: readonly Word[], word: Word, start: number, place: number): boolean {
+function hasNeighbours(
+  inTable: readonly Word[],
+  word: Word,
+  start: number,
+  place: number,
+  fewest: number,
+): boolean {
   const edge = EDGE * word.size;
   const left = new Set<number>();
   const right = new Set<number>();
@@ -223,7 +236,7 @@ function hasNeighbours(inTable: readonly Word[], word: Word, start: number, plac
     if (other.right < place + edge && other.right > start) left.add(other.line);
     if (other.x > place - edge && other.x < word.right) right.add(other.line);
   }
-  return [...left].filter((line) => right.has(line)).length >= FEWEST_LINES - 1;
+  return [...left].filter((line) => right.has(line)).length >= fewest;
 }
 
 /**

@@ -1,6 +1,6 @@
 import type { SheetRow } from "./cells.ts";
 import { looksLikeValue } from "./entry.ts";
-import { isKnownName, isUnit, plainName, readName, roleOf } from "./names.ts";
+import { isKnownName, isUnit, plainName, readName, roleAsListed, roleOf } from "./names.ts";
 import type { ColumnRole } from "./names.ts";
 
 /** A column of figures. */
@@ -79,7 +79,9 @@ function headingOf({ cells: given }: SheetRow, below: readonly SheetRow[]): Colu
   }
   const ignored = roles.flatMap((role, i) => (role === "ignored" ? [i] : []));
   const columns = { name, symbol, unit, basis, qualifier };
-  if (isTorn) return { ...columns, values: [], ignored: [], unheaded: [] };
+  const isNamed = values.length > 0 && values.every(({ at }) => roles[at] === null);
+  if (isTorn || (isNamed && hasUnheadedFigures(cells, name, below)))
+    return { ...columns, values: [], ignored: [], unheaded: [] };
   const unheaded =
     values.length !== 1 ? [] : cells.flatMap((cell, i) => (cell === "" && i > name ? [i] : []));
   return values.length === 0 && unit === null ? null : { ...columns, values, ignored, unheaded };
@@ -97,8 +99,8 @@ function headingsApart(cells: readonly string[]): {
   let isTorn = false;
   cells.forEach((cell, i) => {
     const parts = cell.split(/(?<=\p{Ll})(?=\p{Lu})|(?<=\p{Lu})(?=\p{Lu}\p{Ll})/u);
-    if (parts.length < 2 || roleOf(cell) !== null || isUnit(cell) || isKnownName(cell)) return;
-    if (!parts.some((part) => roleOf(part) !== null)) return;
+    if (parts.length < 2 || roleAsListed(cell) !== null || isUnit(cell) || isKnownName(cell)) return;
+    if (parts.filter((part) => roleOf(part) !== null).length < 2) return;
     const behind = cells.slice(i + 1);
     const free = behind.findIndex((other) => other !== "");
     if (free === parts.length - 1) parts.forEach((part, k) => (apart[i + k] = part));
@@ -126,6 +128,15 @@ function inOtherUnits(columns: readonly Bare[]): readonly ValueColumn[] {
 
 /** Lines under a heading that are looked at for what its columns hold. */
 const LINES_SEEN = 12;
+
+/** Whether figures stand in columns with nothing over them: names of samples that are there may be those of others. */
+function hasUnheadedFigures(cells: readonly string[], name: number, below: readonly SheetRow[]): boolean {
+  const lines = below.slice(0, LINES_SEEN).filter((row) => isKnownName(row.cells[name] ?? ""));
+  return cells.some((cell, i) => {
+    const figures = lines.filter((row) => looksLikeValue(row.cells[i] ?? ""));
+    return i > name && cell === "" && figures.length >= 2;
+  });
+}
 
 /** A column under a heading that is not known, which holds units in most of the lines where it holds anything. */
 function unheadedUnits(

@@ -85,10 +85,11 @@ interface Reading {
 }
 
 function byColumns(
-  { cells, byCommas }: SheetRow,
+  { cells: given, byCommas }: SheetRow,
   columns: Columns,
   width: number,
 ): readonly Reading[] | null {
+  const cells = byCommas === true ? given : pushedBack(given, columns, width);
   const cellAt = (at: number | null): string => (at === null ? "" : (cells[at] ?? ""));
   const name = nameOrSymbol(cellAt(columns.name), cellAt(columns.symbol));
   // A line with more cells than the heading: a decimal comma parted its figures.
@@ -118,6 +119,14 @@ function byColumns(
   }));
 }
 
+/** Cells that a long name pushed on, so that none stands under the results, in their order where there is one for each heading. */
+function pushedBack(cells: readonly string[], { values }: Columns, width: number): readonly string[] {
+  const isPushed = cells.slice(width).some((cell) => cell !== "") && values.length > 0;
+  if (!isPushed || values.some(({ at }) => (cells[at] ?? "") !== "")) return cells;
+  const filled = cells.filter((cell) => cell !== "");
+  return filled.length === width ? filled : cells;
+}
+
 /** The name of a line, its symbol in the place of a name that is not known, and as the basis of one that has none. */
 function nameOrSymbol(name: string, symbol: string): NameRead {
   const read = readName(name);
@@ -142,11 +151,12 @@ const filled =
     return { at, unit, value: cells[at] ?? "" };
   };
 
+/** "611)", "61 Pass": what may be a figure with something behind it. */
+const beginsAsFigure = (cell: string): boolean => /^[<>≤≥]?\s*[.,]?\d/.test(cell);
+
 /** The figure of a line that does not stand under a heading of figures: the only one there, or one of several. */
 function soleFigure(cells: readonly string[], isPlace: (at: number) => boolean): Figure {
-  const held = cells.filter(
-    (cell, i) => isPlace(i) && (looksLikeValue(cell) || /^[<>≤≥]?\s*\d+[.,]?\d*\s/.test(cell)),
-  );
+  const held = cells.filter((cell, i) => isPlace(i) && (looksLikeValue(cell) || beginsAsFigure(cell)));
   const [value = "", ...more] = held;
   return { at: -1, value, unit: "", figures: more.length === 0 ? [] : held };
 }
@@ -207,7 +217,10 @@ function byLooks({ cells: given, byCommas }: SheetRow): readonly Reading[] | nul
     const at = rest.findIndex((c) => looksLikeValue(c));
     const value = rest[at] ?? rest.find((c) => !isUnit(c)) ?? "";
     const unit = rest.find((c) => c !== value && isUnit(c)) ?? "";
-    return [{ name, value, unit, figures: figuresAt(cells.slice(i), at + 1, byCommas === true) }];
+    const unclear = rest.slice(0, Math.max(at, 0)).filter(beginsAsFigure);
+    const figures =
+      unclear.length > 0 ? [...unclear, value] : figuresAt(cells.slice(i), at + 1, byCommas === true);
+    return [{ name, value, unit, figures }];
   }
   const [first = "", ...rest] = cells;
   // A measurement with a unit that is not known here: kept in view, not dropped.

@@ -63,9 +63,13 @@ const ROLE_WORDS = (["ignored", "value", "unit"] as const).map(
 
 /** The role a heading gives its column, or null. */
 export function roleOf(heading: string): ColumnRole | null {
-  const whole = plainName(heading);
+  return roleAsListed(heading) ?? roleByWords(heading, plainName(heading));
+}
+
+/** The role of a heading that stands in the list as a whole, or null. */
+export function roleAsListed(heading: string): ColumnRole | null {
   const bare = plainName(heading.replace(/(?:[([]|±|\+\/-).*$/, ""));
-  return ROLES.get(bare) ?? ROLES.get(whole) ?? roleByWords(heading, whole) ?? null;
+  return ROLES.get(bare) ?? ROLES.get(plainName(heading)) ?? null;
 }
 
 /** "Grenzwert TrinkwV", "Result for this sample", and "Ergebni" where a narrow column cut the heading off. */

@@ -46,10 +46,16 @@ export function readWide(
   const units = next !== undefined && isUnitLine(next, columns) ? next.cells : null;
   const labelAt = columnOf(heading, "sample");
   const dateAt = columnOf(heading, "date");
-  // Lines in which nothing tells what stands under which heading stay text, as do those with no figure under any.
+  // Lines in which nothing tells what stands under which heading stay text, as do headings said again and page numbers.
+  const isSample = ({ cells }: SheetRow): boolean => {
+    const under = columns.flatMap(({ at }) => (cells[at] ?? "") || []);
+    return under.length === 0
+      ? labelAt !== null && (cells[labelAt] ?? "") !== ""
+      : under.some((cell) => looksLikeValue(cell));
+  };
   const body = rows.slice(headingAt + (units === null ? 1 : 2)).flatMap((row): readonly SheetRow[] => {
     const under = underHeadings(heading, row);
-    return under !== null && columns.some(({ at }) => looksLikeValue(under.cells[at] ?? "")) ? [under] : [];
+    return under !== null && isSample(under) ? [under] : [];
   });
   const samples = body.map((row): SheetSample => ({
     label: labelAt === null ? null : row.cells[labelAt] || null,
