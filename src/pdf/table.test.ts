@@ -169,3 +169,58 @@ describe("tableOf, cells of several lines", () => {
     ]);
   });
 });
+
+describe("tableOf, tables as spreadsheets and browsers print them", () => {
+  /** A line of cells, each [text, x], on one baseline. */
+  const line = (y: number, ...cells: readonly (readonly [string, number])[]): readonly DrawnText[] =>
+    cells.map(([text, x]) => drawn(text, x, y));
+  /** Where a figure begins that ends at a place. */
+  const endAt = (text: string, right: number): readonly [string, number] => [text, right - 5 * text.length];
+
+  it("parts a figure from the unit that begins where the column of figures ends", () => {
+    const cells = [
+      ["Parameter", "Result", "Unit"],
+      ["Calcium", "92.4", "mg/l"],
+      ["Conductivity", "780", "µS/cm"],
+      ["Iron", "0.05", "mg/l"],
+      ["Hardness", "18", "°dH"],
+    ];
+    const page = cells.flatMap(([name, value, unit], i) =>
+      line(700 - 15 * i, [name!, 50], i === 0 ? [value!, 150] : endAt(value!, 198), [unit!, 200]),
+    );
+    expect(tableOf([page])).toEqual(cells);
+  });
+
+  it("puts figures at the right of a column under the heading at its left, and each limit under its own", () => {
+    const cells = [
+      ["Parameter", "Limit", "Result", "Unit"],
+      ["Sodium", "200", "48", "mg/L"],
+      ["Chloride", "250", "61", "mg/L"],
+      ["Calcium", "", "92", "mg/L"],
+      ["Iron", "10", "<10", "µg/L"],
+    ];
+    const page = cells.flatMap(([name, limit, result, unit], i) => [
+      ...line(700 - 15 * i, [name!, 50], [unit!, 300]),
+      ...(limit === "" ? [] : line(700 - 15 * i, i === 0 ? [limit!, 130] : endAt(limit!, 198))),
+      // A limit sign makes a text of a figure, which begins at the left.
+      ...line(700 - 15 * i, /^\d/.test(result!) ? endAt(result!, 298) : [result!, 200]),
+    ]);
+    expect(tableOf([page])).toEqual(cells);
+  });
+
+  it("keeps words together that stand in the middle of a column above figures by chance", () => {
+    const cells = [
+      ["Test", "Your Result", "Unit"],
+      ["Iron", "0.42", "ppm"],
+      ["Copper", "1.25", "ppm"],
+      ["Manganese", "Not Detected", "ppm"],
+      ["Sodium", "21.5", "ppm"],
+      ["Chloride", "38.5", "ppm"],
+      ["Sulfate", "29.1", "ppm"],
+    ];
+    const page = cells.flatMap(([name, value, unit], i) =>
+      line(700 - 15 * i, [name!, 50], [value!, 210 - 2.5 * value!.length], [unit!, 300]),
+    );
+    expect(tableOf([page])).toEqual(cells);
+  });
+});

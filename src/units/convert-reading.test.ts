@@ -50,7 +50,7 @@ describe("spellings of one unit", () => {
     ["hardness", ["°fH", "fH", "°f", "French degrees"]],
     ["hardness", ["°e", "Clark", "°Clark", "English degrees", "grains per imperial gallon", "gr/imp gal"]],
     ["hardness", ["gpg", "gr/gal", "grains per gallon", "grains/US gal"]],
-    ["nitrate", ["mg/L as N", "mg N/L", "mgN/L", "mg/L NO3-N", "ppm as N", "mg/L (as N)"]],
+    ["nitrate", ["mg/L as N", "mg N/L", "mgN/L", "mg/L NO3-N", "ppm as N", "mg/L (as N)", "mg(N)/L"]],
     ["sodium", ["meq/L", "mval/l", "mmol(+)/L", "mmolc/L", "epm"]],
     ["alkalinity", ["mg/L as HCO3", "mg/L HCO3-", "ppm (as HCO3)"]],
     ["conductivity", ["µS/cm", "uS/cm", "μS cm-1", "µmho/cm", "umhos/cm", "µS/cm at 25 °C", "µS/cm @ 25°C"]],

@@ -33,7 +33,18 @@ describe("readMeasured", () => {
     },
   );
 
-  test.each(["ND", "n.d.", "BDL", "<LOD", "not detected", "trace"])("%s asks for the limit", (value) => {
+  test.each([
+    "ND",
+    "n.d.",
+    "BDL",
+    "<LOD",
+    "not detected",
+    "trace",
+    "n.n.",
+    "<BG",
+    "No detectado",
+    "non détecté",
+  ])("%s asks for the limit", (value) => {
     expect(read(value)).toBe("limit-missing");
   });
 

@@ -1,7 +1,8 @@
 import type { SheetRow } from "./cells.ts";
 import { looksLikeValue } from "./entry.ts";
-import { isKnownName, isUnit, plainName, readName, roleAsListed, roleOf } from "./names.ts";
-import type { ColumnRole } from "./names.ts";
+import { roleAsListed, roleOf } from "./column-roles.ts";
+import { isKnownName, isUnit, plainName, readName } from "./names.ts";
+import type { ColumnRole } from "./column-roles.ts";
 
 /** A column of figures. */
 export interface ValueColumn {

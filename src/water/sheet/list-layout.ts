@@ -1,12 +1,13 @@
 import { NOT_DETECTED as NOT_DETECTED_WORDS } from "../../units/index.ts";
 import type { DecimalMark } from "../../units/index.ts";
 import { alignedTo } from "./align.ts";
+import { aboutSample, plainDate } from "./about-sample.ts";
 import type { SheetRow } from "./cells.ts";
 import { entryOf, looksLikeValue } from "./entry.ts";
 import { listHeading } from "./list-heading.ts";
 import type { Columns, ListHeading, ValueColumn } from "./list-heading.ts";
-import { isKnownName, isUnit, readName, roleOf } from "./names.ts";
-import type { ColumnRole, NameRead } from "./names.ts";
+import { isKnownName, isUnit, readName } from "./names.ts";
+import type { NameRead } from "./names.ts";
 import type { SheetEntry, SheetOptions, SheetSample, SheetText } from "./types.ts";
 
 /** Reads a sheet with one line a reading: name, value, unit, in any order of columns, or as plain lines of text. */
@@ -62,7 +63,14 @@ function underHeading(row: SheetRow, { row: heading, columns }: ListHeading): re
   const full = isShort ? alignedTo(heading, nameApart(row)) : row;
   const found = full === null ? null : byColumns(full, columns, width);
   const runTogether = isShort && found?.every(({ value }) => value === "") === true;
-  return (runTogether ? byLooks(row) : null) ?? found;
+  const readings = (runTogether ? byLooks(row) : null) ?? found;
+  return isShort && readings !== null ? readings.map(withParts) : readings;
+}
+
+/** "31 250" where a line lacks a cell: one figure, or two that ran together. */
+function withParts(reading: Reading): Reading {
+  const parts = /^\d{1,3}(?: \d{3})+$/.test(reading.value.trim()) ? reading.value.trim().split(" ") : [];
+  return parts.length < 2 ? reading : { ...reading, figures: [reading.value, ...parts] };
 }
 
 /** A line whose name ran together with the figure behind it, parted. */
@@ -184,6 +192,10 @@ function figuresAt(cells: readonly string[], at: number, byCommas: boolean): rea
   if (NOT_DETECTED.test(behind[0] ?? "") && /^\d/.test(value)) return [`<${value}`, value];
   const end = behind.findIndex((cell) => !isBareFigure(cell));
   const further = end < 0 ? behind : behind.slice(0, end);
+  const passed = behind[further.length] ?? "";
+  // "0.31 Fail" behind a figure may be the result, and the figure its limit.
+  if (/^[<>≤≥]?\s*\d[\d.,]*\s+\p{L}+$/u.test(passed) && !looksLikeValue(passed))
+    return [value, ...further, passed.replace(/\s+\p{L}+$/u, "")];
   const [next = ""] = behind;
   const parted = /^[<>≤≥]?\s*\d+$/.test(value) && /^\d/.test(next) ? [`${value},${next}`] : [];
   return parted.length + further.length === 0 ? [] : [...parted, value, ...further];
@@ -276,37 +288,4 @@ function unitAtStart(text: string): string {
     if (isUnit(unit)) return unit;
   }
   return "";
-}
-
-interface About {
-  readonly role: ColumnRole;
-  readonly value: string;
-}
-
-/** "Sample: Top bore", "Date sampled: 2026-03-02", in a cell of its own or parted over two, several in a line. */
-function aboutSample({ cells }: SheetRow): readonly About[] {
-  return cells.flatMap((cell, i): readonly About[] => {
-    const split = /^([^:]{2,40}):\s*(.+)$/.exec(cell);
-    const heading = split?.[1] ?? cell.replace(/:$/, "");
-    // Without a colon only the first cell of a line is taken as what the next one is about.
-    const value = split?.[2] ?? (i === 0 || cell.endsWith(":") ? (cells[i + 1] ?? "") : "");
-    const role = roleOf(heading);
-    return role === null || value === "" ? [] : [{ role, value }];
-  });
-}
-
-/** An ISO date, or a day that can be read in one way only ("14.03.2026", "25/3/2026"); null otherwise. */
-export function plainDate(text: string): string | null {
-  const iso = /^(\d{4})-(\d{2})-(\d{2})/.exec(text.trim());
-  if (iso !== null) return iso[0];
-  const parts = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4})$/.exec(text.trim());
-  if (parts === null) return null;
-  const [, a = "", mark = "", b = "", year = ""] = parts;
-  const [first, second] = [Number(a), Number(b)];
-  const iso8601 = (month: number, day: number): string =>
-    `${year}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`;
-  if (first > 12 && second <= 12) return iso8601(second, first);
-  if (second > 12 && first <= 12) return iso8601(first, second);
-  // A point parts day from month wherever it is used in dates.
-  return mark === "." && second <= 12 ? iso8601(second, first) : null;
 }

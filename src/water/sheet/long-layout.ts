@@ -1,9 +1,10 @@
 import type { DecimalMark } from "../../units/index.ts";
 import type { SheetRow } from "./cells.ts";
 import { entryOf } from "./entry.ts";
-import { plainDate } from "./list-layout.ts";
-import { readName, roleOf } from "./names.ts";
-import type { ColumnRole } from "./names.ts";
+import { plainDate } from "./about-sample.ts";
+import { roleOf } from "./column-roles.ts";
+import { readName } from "./names.ts";
+import type { ColumnRole } from "./column-roles.ts";
 import type { SheetEntry, SheetOptions, SheetSample, SheetText } from "./types.ts";
 
 type Columns = Readonly<Partial<Record<ColumnRole, number>>>;

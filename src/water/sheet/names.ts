@@ -47,51 +47,14 @@ const QUALIFIERS = new Map<string, "total" | "dissolved" | "other">(
   ),
 );
 
-/** Roles a column of a sheet may have. */
-export type ColumnRole = keyof typeof names.roles;
+/** A name without its blanks: text copied from a PDF may part words where letters were set closer, as "Richtwer t". */
+export function unspaced(plain: string): string {
+  return plain.replaceAll(" ", "");
+}
 
-const ROLES = new Map<string, ColumnRole>(
-  (Object.keys(names.roles) as ColumnRole[]).flatMap((role) =>
-    names.roles[role].map((word) => [plainName(word), role] as const),
-  ),
+const MEANINGS_UNSPACED = new Map(
+  [...MEANINGS].filter(([word]) => word.length > 5).map(([word, meaning]) => [unspaced(word), meaning]),
 );
-
-/** Words that give a column its role wherever they stand in its heading: a limit before a result. */
-const ROLE_WORDS = (["ignored", "value", "unit"] as const).map(
-  (role) => [role, new Set(names.roleWords[role])] as const,
-);
-
-/** The role a heading gives its column, or null. */
-export function roleOf(heading: string): ColumnRole | null {
-  return roleAsListed(heading) ?? roleByWords(heading, plainName(heading));
-}
-
-/** The role of a heading that stands in the list as a whole, or null. */
-export function roleAsListed(heading: string): ColumnRole | null {
-  const bare = plainName(heading.replace(/(?:[([]|±|\+\/-).*$/, ""));
-  return ROLES.get(bare) ?? ROLES.get(plainName(heading)) ?? null;
-}
-
-/** "Grenzwert TrinkwV", "Result for this sample", and "Ergebni" where a narrow column cut the heading off. */
-function roleByWords(heading: string, plain: string): ColumnRole | null {
-  if (plain === "" || isKnownName(heading) || readsAsWhole(heading)) return null;
-  const words = plain.split(" ");
-  const found = ROLE_WORDS.find(([, known]) => words.some((word) => known.has(word)));
-  if (found !== undefined) return found[0];
-  if (plain.length < CUT_LEAST) return null;
-  const cut = [...ROLES].filter(
-    ([word]) => word.startsWith(plain) && word.length - plain.length <= CUT_MOST && !word.includes(" "),
-  );
-  const roles = new Set(cut.map(([, role]) => role));
-  return roles.size === 1 ? [...roles][0]! : null;
-}
-
-/** Letters that a heading cut off still has at least, and those it lacks at most. */
-const CUT_LEAST = 4;
-const CUT_MOST = 3;
-
-/** "Sample: Top bore", a sentence: more than the heading of a column. */
-const readsAsWhole = (text: string): boolean => /:\s*\S/.test(text) || text.length > 60;
 
 /** Whether a text is a unit of a concentration, hardness, conductivity, temperature or turbidity. */
 export function isUnit(text: string): boolean {
@@ -241,6 +204,8 @@ function plainMeaning(text: string): Meaning | null {
   if (named !== undefined) return named;
   const again = plain === "" ? null : parameterNamed(plain);
   if (again !== null) return { parameter: again, basis: "" };
+  const closed = MEANINGS_UNSPACED.get(unspaced(plain));
+  if (closed !== undefined) return closed;
   // "Magnesium2": the mark of a footnote that ran together with the name; never that of "iron3".
   const marked = /^([a-z]{6,})\d$/.exec(plain)?.[1];
   if (marked !== undefined) return plainMeaning(marked);

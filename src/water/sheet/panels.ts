@@ -1,6 +1,7 @@
 import type { SheetRow } from "./cells.ts";
 import { looksLikeValue } from "./entry.ts";
-import { readName, roleOf } from "./names.ts";
+import { roleOf } from "./column-roles.ts";
+import { readName } from "./names.ts";
 
 /**
  * Puts lists that stand side by side below one another, each row with the line it came from: read as one list, the

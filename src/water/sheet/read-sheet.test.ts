@@ -299,6 +299,115 @@ describe("readSheet, a figure with a footnote", () => {
   });
 });
 
+describe("readSheet, limits and the like beside the results", () => {
+  it.each([
+    ["Parameter;Grenzwert TrinkwV;Ergebnis;Einheit", "Natrium;200;11,5;mg/l"],
+    ["Parametro;Limite di legge;Risultato;Unità di misura", "Sodio;200;11,5;mg/l"],
+    ["Parameter;Requirement;Found;Unit", "Sodium;≤ 200;11,5;mg/L"],
+    ["Contaminant;MCL;Level Detected;Units", "Sodium;200;11,5;ppm"],
+    ["Paramètre;Limite de qualité;Résultat;Unité;Incertitude", "Sodium;200;11,5;mg/L;± 5 %"],
+    ["Parameter;Unit;Result ± uncertainty;Limit value", "Sodium;mg/L;11,5 ± 0,6;200"],
+    ["Parameter;Symbol;Unit;Min;Max;Result", "Sodium;Na;mg/L;0;200;11,5"],
+    ["Paramètre;LQ;Valeur;Unité;Norme", "Sodium;0,5;11,5;mg(Na)/L;200"],
+    ["Parámetro;Valor límite;Resultado;Unidades", "Sodio;200;11,5;mg/L"],
+    // Cut off in a narrow column, or parted by how its letters were set.
+    ["Parameter;Grenzwer;Ergebni;Einheit", "Natrium;200;11,5;mg/l"],
+    ["Bezeichnung;Richtwer t;Wer t;Einheit", "Natrium;200;11,5;mg/l"],
+  ])("are never taken for one: %s", (heading, line) => {
+    const sheet = readSheet(`${heading}\n${line}`, { decimal: "," });
+    expect(sheet.samples.flatMap(({ entries }) => entries)).toHaveLength(1);
+    expect(understood(sheet).map((reading) => reading.split(" ").slice(0, 2).join(" "))).toEqual([
+      "sodium 11,5",
+    ]);
+  });
+
+  it("take no part where several samples stand side by side", () => {
+    const sheet = readSheet(
+      "Parameter;Einheit;Brunnen 1;Brunnen 2;Grenzwert TrinkwV\nNatrium;mg/l;48,1;12,4;200\nChlorid;mg/l;61;22;250",
+    );
+    expect(sheet.samples.map(({ label }) => label)).toEqual(["Brunnen 1", "Brunnen 2"]);
+    expect(understood(sheet)).toEqual([
+      "sodium 48,1 mg/l",
+      "chloride 61 mg/l",
+      "sodium 12,4 mg/l",
+      "chloride 22 mg/l",
+    ]);
+  });
+
+  it.each([
+    ["headings that ran together", "Parameter\tSpecificationResult\nChloride (mg/L)\t250\t61"],
+    ["a result with a word behind it", "Chloride (mg/L)\t250\t61 Pass"],
+    ["a result with a footnote that ran into it", "Chloride\t611)\tmg/L\t250"],
+    [
+      "columns that ran together",
+      "Parameter   Result   Limit   Method\nChloride (mg/L)    31 250          IC",
+    ],
+  ])("are asked about: %s", (_what, text) => {
+    const sheet = readSheet(text);
+    expect(understood(sheet)).toEqual([]);
+    expect(sheet.samples[0]?.entries[0]?.status).toBe("asked");
+  });
+
+  it("take the first of columns that hold one figure in several units", () => {
+    const sheet = readSheet("Constituent\tmg/L\tmeq/L\nCalcium\t92.0\t4.59\nSodium\t\t2.09");
+    expect(understood(sheet)).toEqual(["calcium 92.0 mg/L", "sodium 2.09 meq/L"]);
+  });
+});
+
+describe("readSheet, names with something behind them", () => {
+  it.each([
+    ["Elektrische Leitfähigkeit bei 25 °C", "µS/cm", "conductivity"],
+    ["Conductividad eléctrica a 25 °C", "µS/cm", "conductivity"],
+    ["pH à 20 °C", "", "pH"],
+    ["Calcium 1)", "mg/L", "calcium"],
+    ["Magnesium²", "mg/L", "magnesium"],
+    ["Magnesium2", "mg/L", "magnesium"],
+    ["Sulfate (**)", "mg/L", "sulfate"],
+    ["SO42-", "mg/L", "sulfate"],
+    ["Gesamthär te", "°dH", "hardness"],
+  ])("%s", (name, unit, parameter) => {
+    const [entry] = readSheetCells([[name, "7.5", unit]]).samples.flatMap(({ entries }) => entries);
+    expect(entry).toMatchObject({ status: "understood", parameter, value: "7.5" });
+  });
+
+  it.each(["Conductivity @ 20C", "Leitfähigkeit (20 °C)", "Conductivité à 20 °C"])(
+    "asks about a conductivity at another temperature: %s",
+    (name) => {
+      const [entry] = readSheetCells([[name, "702", "µS/cm"]]).samples.flatMap(({ entries }) => entries);
+      expect(entry).toMatchObject({ status: "asked", parameter: null });
+      expect(entry?.choices.map(({ parameter }) => parameter)).toEqual(["conductivity"]);
+    },
+  );
+
+  it("takes iron of a given charge for no iron with a footnote", () => {
+    expect(understood(readSheet("Iron 3\t0.4\tmg/L\nFe3\t0.4\tmg/L"))).toEqual([]);
+  });
+});
+
+describe("readSheet, one line a sample on a printed page", () => {
+  const HEAD = ["Sample", "Ca", "Mg", "Na"];
+  const UNITS = ["", "mg/L", "mg/L", "mg/L"];
+  const FIRST = ["Bore", "92", "31", "48"];
+
+  it("takes headings said again and the foot of a page for no sample", () => {
+    const sheet = readSheetCells([
+      ...[HEAD, UNITS, FIRST],
+      ["report.html", "", "", "1/2"],
+      ...[HEAD, UNITS, ["Tank", "3", "1", "4"]],
+    ]);
+    expect(sheet.samples.map(({ label }) => label)).toEqual(["Bore", "Tank"]);
+    expect(sheet.other.map(({ line }) => line)).toEqual(expect.arrayContaining([4, 5, 6]));
+  });
+
+  it("takes figures that a long cell pushed on in their order, if each has a heading", () => {
+    const sheet = readSheetCells([HEAD, UNITS, ["Bore at the far end", "", "92", "31", "48"]]);
+    expect(understood(sheet)).toEqual(["calcium 92 mg/L", "magnesium 31 mg/L", "sodium 48 mg/L"]);
+    expect(understood(readSheetCells([HEAD, UNITS, ["Bore at the far end", "", "92", "", "48"]]))).toEqual(
+      [],
+    );
+  });
+});
+
 describe("readSheet, odd input", () => {
   it("finds nothing in nothing and never throws", () => {
     for (const text of [

@@ -2,8 +2,9 @@ import type { DecimalMark } from "../../units/index.ts";
 import { alignedTo } from "./align.ts";
 import type { SheetRow } from "./cells.ts";
 import { entryOf, looksLikeValue } from "./entry.ts";
-import { plainDate } from "./list-layout.ts";
-import { isUnit, readName, roleOf } from "./names.ts";
+import { plainDate } from "./about-sample.ts";
+import { roleOf } from "./column-roles.ts";
+import { isUnit, readName } from "./names.ts";
 import type { NameRead } from "./names.ts";
 import type { SheetOptions, SheetSample, SheetText } from "./types.ts";
 

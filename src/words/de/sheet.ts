@@ -51,4 +51,6 @@ export const SHEET: Phrases = {
     "Karbonathärte ist meist die Säurekapazität in Härtegraden, auf manchen Blättern ein Teil der Härte.",
   "Nitrate and nitrite are reported together; nitrite is usually a small part.":
     "Nitrat und Nitrit stehen zusammen; Nitrit ist meist wenig.",
+  "This conductivity is not at 25 °C. At 20 °C it reads about a tenth lower.":
+    "Diese Leitfähigkeit gilt nicht für 25 °C. Bei 20 °C ist sie um ein Zehntel niedriger.",
 };

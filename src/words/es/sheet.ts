@@ -51,4 +51,6 @@ export const SHEET: Phrases = {
     "La dureza carbonatada suele ser la alcalinidad en grados de dureza; a veces, parte de la dureza.",
   "Nitrate and nitrite are reported together; nitrite is usually a small part.":
     "Nitrato y nitrito van juntos; el nitrito suele ser poco.",
+  "This conductivity is not at 25 °C. At 20 °C it reads about a tenth lower.":
+    "Esta conductividad no es a 25 °C. A 20 °C es más o menos una décima parte menor.",
 };

@@ -51,4 +51,6 @@ export const SHEET: Phrases = {
     "La dureté carbonatée est l'alcalinité en degrés de dureté, ou parfois une part de la dureté.",
   "Nitrate and nitrite are reported together; nitrite is usually a small part.":
     "Nitrate et nitrite sont donnés ensemble ; le nitrite est en général faible.",
+  "This conductivity is not at 25 °C. At 20 °C it reads about a tenth lower.":
+    "Cette conductivité n’est pas à 25 °C. À 20 °C, elle est plus basse d’environ un dixième.",
 };
