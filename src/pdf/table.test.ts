@@ -210,7 +210,7 @@ describe("tableOf, tables as spreadsheets and browsers print them", () => {
 
   it("keeps words together that stand in the middle of a column above figures by chance", () => {
     const cells = [
-      ["Test", "Your Result", "Unit"],
+      ["Test", "Value", "Unit"],
       ["Iron", "0.42", "ppm"],
       ["Copper", "1.25", "ppm"],
       ["Manganese", "Not Detected", "ppm"],
