@@ -8,7 +8,7 @@ import type { JobDocument } from "./job/to-document.ts";
 import { useSay } from "./language/language-context.ts";
 import { LanguageSelect } from "./language/language-select.tsx";
 import { BrightLightCheck } from "./light/bright-light-check.tsx";
-import { readDocument } from "./read-document.ts";
+import { readKeyed } from "./read-document.ts";
 import { saveText } from "./save-text.ts";
 import { SAMPLES } from "./samples.ts";
 import { ToolsFold } from "./tools-fold.tsx";
@@ -48,7 +48,8 @@ export function Toolbar(props: ToolbarProps): ReactElement {
       );
       return;
     }
-    const read = await readDocument(text, say);
+    const otherwise = say("This file holds no job. A job is a JSON or YAML file with water, spray and mix.");
+    const read = await readKeyed(text, say, otherwise);
     setProblem(read.ok ? null : read.problem);
     if (!read.ok) return;
     onBegin(draftOf(read.document, "file"), true);

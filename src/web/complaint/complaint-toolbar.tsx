@@ -5,7 +5,7 @@ import type { Draft } from "../job/draft.ts";
 import type { JobDocument } from "../job/to-document.ts";
 import { useSay } from "../language/language-context.ts";
 import { BrightLightCheck } from "../light/bright-light-check.tsx";
-import { readDocument } from "../read-document.ts";
+import { readKeyed } from "../read-document.ts";
 import { saveText } from "../save-text.ts";
 import { complaintAbout, complaintOf } from "./complaint-draft.ts";
 import type { ComplaintAction, ComplaintState } from "./use-complaint.ts";
@@ -29,13 +29,14 @@ export function ComplaintToolbar(props: ComplaintToolbarProps): ReactElement {
   const [problem, setProblem] = useState<string | null>(null);
   const last = state.undo.at(-1);
   const openFile = async (chosen: File): Promise<void> => {
+    const otherwise = say("This file holds no record of a complaint.");
     if (chosen.size > MOST_BYTES) {
-      setProblem(say("This file holds no record of a complaint."));
+      setProblem(otherwise);
       return;
     }
-    const read = await readDocument(await chosen.text(), say);
+    const read = await readKeyed(await chosen.text(), say, otherwise);
     const isRecord = read.ok && "hardstand-complaint" in read.document;
-    setProblem(isRecord ? null : read.ok ? say("This file holds no record of a complaint.") : read.problem);
+    setProblem(isRecord ? null : read.ok ? otherwise : read.problem);
     if (isRecord)
       dispatch({
         type: "step",

@@ -1,4 +1,3 @@
-import { parse } from "yaml";
 import {
   benchList,
   builtInFlasks,
@@ -18,7 +17,6 @@ import {
 import type { Demo, FlaskContext, FlaskShow } from "../../agronomy/index.ts";
 import { flasksHtml, wordIssue } from "../../report/index.ts";
 import type { Issue } from "../../units/index.ts";
-import { sayIn } from "../../words/index.ts";
 import type { Language } from "../../words/index.ts";
 import type { JobDocument } from "../job/to-document.ts";
 import type { FlasksReply, FlasksRequest } from "./messages.ts";
@@ -44,7 +42,7 @@ export function answerFlasks(
   const context: FlaskContext = { ...data, flasks };
   const { id } = request;
   if (request.type === "run") {
-    run(id, request.text, context, language, say);
+    run(id, request.document, context, language, say);
     return;
   }
   if (latest === null) return;
@@ -86,23 +84,10 @@ function worded(
   return issues.map((issue) => ({ severity: issue.severity, words: wordIssue(issue, language) }));
 }
 
-function run(id: number, text: string, context: FlaskContext, language: Language, say: Say): void {
+function run(id: number, document: unknown, context: FlaskContext, language: Language, say: Say): void {
   const blocked = (issues: FlasksIssues): void => {
     say({ type: "show", id, issues, view: null, complete: true });
   };
-  let document: unknown;
-  try {
-    document = parse(text, { maxAliasCount: 50 });
-  } catch (error) {
-    const line = error instanceof Error ? (error.message.split("\n")[0] ?? "") : "";
-    blocked([
-      {
-        severity: "error",
-        words: sayIn(language)("This file cannot be read as JSON or YAML. {line}", { line }),
-      },
-    ]);
-    return;
-  }
   const found = isDesign(document) ? designDemo(document, context) : null;
   const read =
     found === null

@@ -6,7 +6,7 @@ import { DEMOS } from "./demos.ts";
 import { FarmPanel } from "./farm-panel.tsx";
 import { FlasksToolbar } from "./flasks-toolbar.tsx";
 import type { JobDocument } from "../job/to-document.ts";
-import type { FlaskStepView, ShowView } from "./messages.ts";
+import type { FlaskStepView, Picked, ShowView } from "./messages.ts";
 import { sayIn, useLanguage, useSay } from "../language/language-context.ts";
 import { Text } from "../language/text.tsx";
 import { SeenPanel } from "./seen-panel.tsx";
@@ -17,21 +17,22 @@ import "./flasks.css";
 export function FlasksScreen({ job }: { job: JobDocument }): ReactElement {
   const language = useLanguage();
   const say = sayIn(language);
-  const [text, setText] = useState(DEMOS[0]?.text ?? "");
+  const [picked, setPicked] = useState<Picked>({ count: 0, name: null, document: null, ...DEMOS[0] });
   const [step, setStep] = useState(Infinity);
   const [large, setLarge] = useState(false);
   const [problem, setProblem] = useState<string | null>(null);
-  const flasks = useFlasks(text);
+  const flasks = useFlasks(picked);
   const { view } = flasks;
+  const key = `${language.tag} ${String(picked.count)}`;
   const most = view === null ? 0 : view.steps.length - 1;
   const at = Math.min(step, most);
   const state = flasks.working ? "working" : view === null ? "blocked" : "done";
   return (
     <div className={large ? "page flasks-page large" : "page flasks-page"} data-flasks={state}>
       <FlasksToolbar
-        text={text}
+        name={picked.name}
         onPick={(next) => {
-          setText(next);
+          setPicked(({ count }) => ({ ...next, count: count + 1 }));
           setStep(Infinity);
           setProblem(null);
         }}
@@ -71,8 +72,8 @@ export function FlasksScreen({ job }: { job: JobDocument }): ReactElement {
             </label>
             <Steps flasks={view.steps[at]?.flasks ?? []} />
             <Comparison view={view} working={flasks.working} />
-            <FarmPanel key={`farm ${language.tag} ${text}`} flasks={flasks} job={job} />
-            <BenchPanel key={`bench ${language.tag} ${text}`} flasks={flasks} show={view.show} />
+            <FarmPanel key={`farm ${key}`} flasks={flasks} job={job} />
+            <BenchPanel key={`bench ${key}`} flasks={flasks} show={view.show} />
             <SeenPanel show={view.show} check={flasks.check} onCompare={flasks.compare} />
             <Figures view={view} />
           </>

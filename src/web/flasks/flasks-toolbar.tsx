@@ -3,16 +3,19 @@ import type { ReactElement } from "react";
 import { useSay } from "../language/language-context.ts";
 import { BrightLightCheck } from "../light/bright-light-check.tsx";
 import { saveText } from "../save-text.ts";
+import { readDocument } from "../read-document.ts";
 import { DEMOS } from "./demos.ts";
 import type { JobDocument } from "../job/to-document.ts";
+import type { Picked } from "./messages.ts";
 import type { FlasksView } from "./use-flasks.ts";
 
 /** Largest file opened [bytes]: the same limit as on the command line. */
 const MOST_BYTES = 1_000_000;
 
 interface FlasksToolbarProps {
-  readonly text: string;
-  readonly onPick: (text: string) => void;
+  /** Name of the ready demonstration that is shown; null for a file of one's own. */
+  readonly name: string | null;
+  readonly onPick: (picked: Omit<Picked, "count">) => void;
   readonly onProblem: (words: string) => void;
   readonly large: boolean;
   readonly onLarge: (large: boolean) => void;
@@ -22,13 +25,17 @@ interface FlasksToolbarProps {
 
 /** The head of the screen: which demonstration, how large, and the script to print. */
 export function FlasksToolbar(props: FlasksToolbarProps): ReactElement {
-  const { text, onPick, onProblem, large, onLarge, flasks, job } = props;
+  const { name, onPick, onProblem, large, onLarge, flasks, job } = props;
   const say = useSay();
   const file = useRef<HTMLInputElement>(null);
   const open = async (chosen: File): Promise<void> => {
-    if (chosen.size > MOST_BYTES)
+    if (chosen.size > MOST_BYTES) {
       onProblem(say("{name} is too large for a demonstration.", { name: chosen.name }));
-    else onPick(await chosen.text());
+      return;
+    }
+    const read = await readDocument(await chosen.text(), say);
+    if (read.ok) onPick({ name: null, document: read.document });
+    else onProblem(read.problem);
   };
   return (
     <header className="toolbar">
@@ -39,17 +46,18 @@ export function FlasksToolbar(props: FlasksToolbarProps): ReactElement {
         <label className="tool-select">
           <span>{say("Demonstration")}</span>
           <select
-            value={text}
+            value={name ?? ""}
             onChange={(event) => {
-              onPick(event.target.value);
+              const demo = DEMOS.find((one) => one.name === event.target.value);
+              if (demo !== undefined) onPick(demo);
             }}
           >
             {DEMOS.map((demo) => (
-              <option key={demo.name} value={demo.text}>
+              <option key={demo.name} value={demo.name}>
                 {say(demo.name)}
               </option>
             ))}
-            {DEMOS.every((demo) => demo.text !== text) && <option value={text}>{say("own file")}</option>}
+            {name === null && <option value="">{say("own file")}</option>}
           </select>
         </label>
         <button type="button" onClick={() => file.current?.click()}>

@@ -9,6 +9,15 @@ import type {
 } from "../../agronomy/index.ts";
 import type { JobDocument } from "../job/to-document.ts";
 
+/** The demonstration that was picked. */
+export interface Picked {
+  /** Counts what was picked, so that the same file opened again is another. */
+  readonly count: number;
+  /** Name of a ready demonstration; null for a file of one's own. */
+  readonly name: string | null;
+  readonly document: unknown;
+}
+
 /** A flask at one step, in words. */
 export interface FlaskStepView {
   readonly flask: string;
@@ -47,7 +56,7 @@ export interface FarmView {
 
 /** What the screen asks of the engine; `id` counts the documents. */
 export type FlasksRequest =
-  | { readonly type: "run"; readonly id: number; readonly text: string }
+  | { readonly type: "run"; readonly id: number; readonly document: unknown }
   | { readonly type: "script"; readonly id: number; readonly job: JobDocument }
   | { readonly type: "bench"; readonly id: number }
   | { readonly type: "farm"; readonly id: number; readonly job: JobDocument }

@@ -4,7 +4,7 @@ import type { SeenColours, ShowCheck } from "../../agronomy/index.ts";
 import type { EngineReply, EngineRequest } from "../engine/messages.ts";
 import type { JobDocument } from "../job/to-document.ts";
 import { sayIn, useLanguage } from "../language/language-context.ts";
-import type { BenchView, FarmView, FlasksReply, ShowView } from "./messages.ts";
+import type { BenchView, FarmView, FlasksReply, Picked, ShowView } from "./messages.ts";
 
 /** What the screen knows of its demonstration. */
 export interface FlasksView {
@@ -25,7 +25,7 @@ export interface FlasksView {
 }
 
 /** Computes a demonstration in a worker, so that the page never stands still. */
-export function useFlasks(text: string): FlasksView {
+export function useFlasks(picked: Picked): FlasksView {
   const language = useLanguage();
   const newest = useRef(0);
   const waitingForScript = useRef<((html: string | null) => void) | null>(null);
@@ -61,8 +61,8 @@ export function useFlasks(text: string): FlasksView {
     setFarm(null);
     const { tag, pack } = language;
     ask({ type: "language", tag, pack });
-    ask({ type: "flasks", request: { type: "run", id: newest.current, text } });
-  }, [ask, text, language]);
+    ask({ type: "flasks", request: { type: "run", id: newest.current, document: picked.document } });
+  }, [ask, picked, language]);
 
   return {
     view,
