@@ -176,6 +176,7 @@ export const WORKINGS: Phrases = {
   "soil, per kg of organic carbon": "Boden, je kg organischem Kohlenstoff",
   "soil; clay suspensions at the upper end, iron and aluminium oxides strongest":
     "Boden; Tontrübe am oberen Ende, Eisen- und Aluminiumoxide am stärksten",
+  "Fox sandy loam, Guelph loam": "sandiger Lehm (Fox), Lehm (Guelph)",
   "calcium hydrogen glyphosate": "Calciumhydrogenglyphosat",
   "mg/L as CaCO3": "mg/L als CaCO3",
   "Common practice": "Übliche Praxis",

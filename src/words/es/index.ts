@@ -1,5 +1,6 @@
 import type { LanguagePack } from "../language.ts";
 import { ANSWERS } from "./answers.ts";
+import { BINDING_NOTES } from "./binding-notes.ts";
 import { CARD } from "./card.ts";
 import { CERTAINTY } from "./certainty.ts";
 import { EVIDENCE } from "./evidence.ts";
@@ -13,6 +14,7 @@ import { CAUTIONS } from "./cautions.ts";
 import { CHEMISTRIES } from "./chemistries.ts";
 import { COMPLAINT } from "./complaint.ts";
 import { COMPLAINT_CAUSES } from "./complaint-causes.ts";
+import { DEMONSTRATIONS } from "./demonstrations.ts";
 import { FILLING } from "./filling.ts";
 import { FLASK_LOOKS } from "./flask-looks.ts";
 import { FLASK_PHRASES } from "./flask-phrases.ts";
@@ -31,6 +33,7 @@ import { RESULT } from "./result.ts";
 import { RULES } from "./rules.ts";
 import { SENDING } from "./sending.ts";
 import { SHEET } from "./sheet.ts";
+import { THRESHOLDS } from "./thresholds.ts";
 import { WORKINGS } from "./workings.ts";
 import { PRODUCT_CAUTIONS } from "./product-cautions.ts";
 
@@ -61,8 +64,11 @@ export const SPANISH: LanguagePack = {
     ...ASSUMPTIONS,
     ...REMARKS,
     ...RULES,
+    ...BINDING_NOTES,
+    ...THRESHOLDS,
     ...COMPLAINT_CAUSES,
     ...FLASK_PHRASES,
+    ...DEMONSTRATIONS,
   },
   page: {
     ...PAGE,

@@ -176,6 +176,7 @@ export const WORKINGS: Phrases = {
   "soil, per kg of organic carbon": "suelo, por kg de carbono orgánico",
   "soil; clay suspensions at the upper end, iron and aluminium oxides strongest":
     "suelo; suspensiones de arcilla arriba, óxidos de hierro y aluminio lo más fuerte",
+  "Fox sandy loam, Guelph loam": "franco arenoso Fox, franco Guelph",
   "calcium hydrogen glyphosate": "hidrogenoglifosato de calcio",
   "mg/L as CaCO3": "mg/L como CaCO3",
   "Common practice": "Práctica común",

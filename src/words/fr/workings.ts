@@ -176,6 +176,7 @@ export const WORKINGS: Phrases = {
   "soil, per kg of organic carbon": "sol, par kg de carbone organique",
   "soil; clay suspensions at the upper end, iron and aluminium oxides strongest":
     "sol ; suspensions d'argile en haut, oxydes de fer et d'aluminium au plus fort",
+  "Fox sandy loam, Guelph loam": "loam sableux Fox, loam Guelph",
   "calcium hydrogen glyphosate": "hydrogénoglyphosate de calcium",
   "mg/L as CaCO3": "mg/L en CaCO3",
   "Common practice": "Pratique courante",
