@@ -51,6 +51,7 @@ test("each command is understood", () => {
     kind: "flasks",
     demo: "demo.yaml",
     form: { as: "svg", file: "x.svg" },
+    language: "en-GB",
     strict: false,
   });
   expect(readArguments(["water", "job.yaml", "--json"])).toEqual({

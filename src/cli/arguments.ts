@@ -16,9 +16,20 @@ export type Request =
       readonly language: LanguageTag;
     }
   | { readonly kind: "water"; readonly job: string; readonly json: boolean; readonly strict: boolean }
-  | { readonly kind: "complaint"; readonly record: string; readonly form: ComplaintForm }
+  | {
+      readonly kind: "complaint";
+      readonly record: string;
+      readonly form: ComplaintForm;
+      readonly language: LanguageTag;
+    }
   | { readonly kind: "sheet"; readonly file: string; readonly json: boolean }
-  | { readonly kind: "flasks"; readonly demo: string; readonly form: FlasksForm; readonly strict: boolean }
+  | {
+      readonly kind: "flasks";
+      readonly demo: string;
+      readonly form: FlasksForm;
+      readonly strict: boolean;
+      readonly language: LanguageTag;
+    }
   | { readonly kind: "speciate"; readonly case: string; readonly strict: boolean }
   | { readonly kind: "serve"; readonly port: number | null }
   | { readonly kind: "wrong"; readonly message: string };
@@ -60,10 +71,10 @@ const OPTIONS = {
 const TAKES: Readonly<Record<string, readonly string[]>> = {
   plan: ["json", "card", "report", "html", "pdf", "paper", "language", "strict"],
   water: ["json", "strict"],
-  complaint: ["json", "html"],
+  complaint: ["json", "html", "language"],
   sheet: ["json"],
   speciate: ["json", "strict"],
-  flasks: ["json", "html", "svg", "strict"],
+  flasks: ["json", "html", "svg", "language", "strict"],
   serve: ["port"],
 };
 
@@ -121,35 +132,41 @@ export function readArguments(argv: readonly string[]): Request {
   if (command === "sheet") return { kind: "sheet", file: document, json: values.json === true };
   // An equilibrium is given as data, with or without --json.
   if (command === "speciate") return { kind: "speciate", case: document, strict };
-  if (command === "flasks") return flasksRequest(document, values, strict);
-  if (command === "complaint") return complaintRequest(document, values);
-  return planRequest(document, values, strict);
+  const language = values.language ?? "en-GB";
+  if (!isLanguageTag(language)) return wrong(languageMessage(language));
+  if (values.json !== undefined && values.language !== undefined)
+    return wrong("“--json” is the same in every language: leave --language out.");
+  if (command === "flasks") return flasksRequest(document, values, strict, language);
+  if (command === "complaint") return complaintRequest(document, values, language);
+  return planRequest(document, values, strict, language);
 }
 
 function complaintRequest(
   record: string,
   values: { readonly json?: boolean; readonly html?: string },
+  language: LanguageTag,
 ): Request {
   if (values.html === undefined)
-    return { kind: "complaint", record, form: { as: values.json === true ? "json" : "text" } };
+    return { kind: "complaint", record, form: { as: values.json === true ? "json" : "text" }, language };
   if (values.json === true) return wrong("One form at a time: received --json and --html.");
   if (values.html === "") return wrong("“--html” needs the name of a file to write.");
-  return { kind: "complaint", record, form: { as: "html", file: values.html } };
+  return { kind: "complaint", record, form: { as: "html", file: values.html }, language };
 }
 
 function flasksRequest(
   demo: string,
   values: { readonly json?: boolean; readonly html?: string; readonly svg?: string },
   strict: boolean,
+  language: LanguageTag,
 ): Request {
   const forms = (["json", "html", "svg"] as const).filter((name) => values[name] !== undefined);
   if (forms.length > 1) return oneForm(forms);
   for (const as of ["html", "svg"] as const) {
     const file = values[as];
     if (file === "") return wrong(`“--${as}” needs the name of a file to write.`);
-    if (file !== undefined) return { kind: "flasks", demo, form: { as, file }, strict };
+    if (file !== undefined) return { kind: "flasks", demo, form: { as, file }, strict, language };
   }
-  return { kind: "flasks", demo, form: { as: values.json === true ? "json" : "text" }, strict };
+  return { kind: "flasks", demo, form: { as: values.json === true ? "json" : "text" }, strict, language };
 }
 
 function oneForm(forms: readonly string[]): Request {
@@ -167,14 +184,9 @@ interface PlanValues {
   readonly html?: string;
   readonly pdf?: string;
   readonly paper?: string;
-  readonly language?: string;
 }
 
-function planRequest(job: string, values: PlanValues, strict: boolean): Request {
-  const language = values.language ?? "en-GB";
-  if (!isLanguageTag(language)) return wrong(languageMessage(language));
-  if (values.json !== undefined && values.language !== undefined)
-    return wrong("“--json” is the same in every language: leave --language out.");
+function planRequest(job: string, values: PlanValues, strict: boolean, language: LanguageTag): Request {
   const form = planForm(values);
   return typeof form === "string" ? wrong(form) : { kind: "plan", job, form, strict, language };
 }

@@ -11,11 +11,20 @@ import type { Demo, FlaskContext, FlaskShow, ShowCheck } from "../agronomy/index
 import type { Issue } from "../units/index.ts";
 import { checkText, designText, flasksHtml, flasksSvg, flasksText } from "../report/index.ts";
 import type { DesignOutcome } from "../report/index.ts";
+import { loadLanguage } from "../words/index.ts";
+import type { Language, LanguageTag } from "../words/index.ts";
 import type { FlasksForm } from "./arguments.ts";
 import { readDocument } from "./document.ts";
 import { EXIT, sayIssues } from "./exit.ts";
 import type { CliIo } from "./io.ts";
 import { loadData } from "./open-job.ts";
+
+/** How a demonstration is asked for. */
+export interface FlasksAsked {
+  readonly form: FlasksForm;
+  readonly strict: boolean;
+  readonly language: LanguageTag;
+}
 
 /** A demonstration with all that was asked of it. */
 interface Answer {
@@ -30,8 +39,7 @@ interface Answer {
 /** Computes a demonstration and gives it in the form asked for. @returns the exit code */
 export async function flasksCommand(
   name: string,
-  form: FlasksForm,
-  strict: boolean,
+  { form, strict, language }: FlasksAsked,
   io: CliIo,
 ): Promise<number> {
   const context: FlaskContext = { ...loadData(), flasks: builtInFlasks() };
@@ -39,7 +47,7 @@ export async function flasksCommand(
   const answered = document.ok ? answer(document.value, context) : document;
   sayIssues(answered.issues, name, io);
   if (!answered.ok) return EXIT.badInput;
-  const given = await give(answered.value, context, form, io);
+  const given = await give(answered.value, context, form, await loadLanguage(language), io);
   if (given !== EXIT.done) return given;
   const { show, design } = answered.value;
   if (strict && show.flasks.some(({ steps }) => steps.some(({ extrapolated }) => extrapolated))) {
@@ -85,6 +93,7 @@ async function give(
   { demo, show, check, design }: Answer,
   context: FlaskContext,
   form: FlasksForm,
+  language: Language,
   io: CliIo,
 ): Promise<number> {
   switch (form.as) {
@@ -96,18 +105,18 @@ async function give(
     case "text":
       io.stdout(
         [
-          flasksText(show),
-          ...(design === null ? [] : [designText(design)]),
-          ...(check === null ? [] : [checkText(check)]),
+          flasksText(show, language),
+          ...(design === null ? [] : [designText(design, language)]),
+          ...(check === null ? [] : [checkText(check, language)]),
         ].join("\n"),
       );
       return EXIT.done;
     case "svg":
-      return save(form.file, flasksSvg(show), "Drawing", io);
+      return save(form.file, flasksSvg(show, { language }), "Drawing", io);
     case "html": {
       const script = flaskScript(demo, show, context);
       sayIssues(script.issues, "farm", io);
-      return script.ok ? save(form.file, flasksHtml(script.value), "Script", io) : EXIT.badInput;
+      return script.ok ? save(form.file, flasksHtml(script.value, language), "Script", io) : EXIT.badInput;
     }
   }
 }

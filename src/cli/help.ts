@@ -37,7 +37,8 @@ Options
   --paper SIZE    A4 (if left out) or Letter, for the PDF
   --svg FILE      the flasks drawn side by side (flasks)
   --port N        port of the page (serve)
-  --language TAG  words, numbers and dates of the result: en-GB, en-US, de, fr, es (plan)
+  --language TAG  words, numbers and dates of the result: en-GB, en-US, de, fr, es
+                  (plan, complaint, flasks)
   --strict        leave with 4 when a figure lies outside the range it was fitted to
   -h, --help      this text
   --version       version of the program and of its data

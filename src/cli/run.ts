@@ -37,13 +37,13 @@ export async function runCli(argv: readonly string[], io: CliIo): Promise<number
     case "water":
       return waterCommand(request.job, request.json, request.strict, io);
     case "complaint":
-      return complaintCommand(request.record, request.form, io);
+      return complaintCommand(request.record, request, io);
     case "sheet":
       return sheetCommand(request.file, request.json, io);
     case "speciate":
       return speciateCommand(request.case, request.strict, io);
     case "flasks":
-      return flasksCommand(request.demo, request.form, request.strict, io);
+      return flasksCommand(request.demo, request, io);
     case "serve":
       return serveCommand(request.port, io);
   }

@@ -53,12 +53,15 @@ function stepLines(step: CardStep, words: Language["words"]["card"]): string[] {
   return lines;
 }
 
+/** Where a line may end: not before a sign that French sets apart from its word. */
+const GAP = /(?<!«)\s+(?![;:?!»](?:\s|$))/;
+
 /** Breaks a text into lines of at most 78 signs; later lines start with `indent`. A word is never broken. */
 export function wrap(text: string, indent = ""): string[] {
   const lead = /^ */.exec(text)?.[0] ?? "";
   const lines: string[] = [];
   let line = lead;
-  for (const word of text.trim().split(/\s+/)) {
+  for (const word of text.trim().split(GAP)) {
     const blank = line.trim() === "";
     if (!blank && line.length + 1 + word.length > WIDTH) {
       lines.push(line);

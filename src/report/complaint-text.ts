@@ -1,66 +1,57 @@
 import { ionWords } from "./ion-words.ts";
 import type { ComplaintAnswer } from "../agronomy/index.ts";
+import { ENGLISH, fill, sayIn } from "../words/index.ts";
+import type { Language } from "../words/index.ts";
 import { wrap } from "./card-text.ts";
 import { activeComplaintLines, causeText, complaintHeadline, limitsText } from "./complaint-words.ts";
-import { figure, pHText } from "./figures.ts";
-import { evidenceMark } from "./sentences.ts";
+import { evidenceMark, levelText } from "./sentences.ts";
 import { wordIssue } from "./wording.ts";
 
-const LEVEL_WORD = { block: "blocked", warn: "warning", note: "note" } as const;
-
 /** The answer to a complaint as plain text, at most 78 signs wide. */
-export function complaintText(answer: ComplaintAnswer): string {
-  const { water, tank } = answer;
+export function complaintText(answer: ComplaintAnswer, language: Language = ENGLISH): string {
+  const { phrases, words } = language;
+  const mark = evidenceMark("computed", language);
   const parts: readonly (readonly string[])[] = [
     [
       ...(answer.title === null ? [] : wrap(answer.title)),
-      ...wrap(`${complaintHeadline(answer)} ${evidenceMark("computed")}`),
-      ...wrap(answer.noProof),
+      ...wrap(`${complaintHeadline(answer, language)} ${mark}`),
+      ...wrap(phrases.say(answer.noProof).text),
     ],
+    wrap(waterText(answer, language), "  "),
     [
-      ...wrap(
-        `${water.source}: hardness ${figure(water.hardness_mgPerL_asCaCO3)} mg/L as CaCO3, alkalinity ` +
-          `${figure(water.alkalinity_mgPerL_asCaCO3)} mg/L as CaCO3, pH ${pHText(water.pH)}; tank pH ${pHText(tank.pH)}.`,
-        "  ",
-      ),
-    ],
-    [
-      "WHAT THE WATER COULD HAVE TAKEN",
+      heading("What the water could have taken", language),
       ...answer.actives.flatMap((one) => {
-        const [head = "", ...lines] = activeComplaintLines(one);
-        return [head, ...lines.flatMap((line) => wrap(`  ${line} ${evidenceMark("computed")}`, "    "))];
+        const [head = "", ...lines] = activeComplaintLines(one, language);
+        return [head, ...lines.flatMap((line) => wrap(`  ${line} ${mark}`, "    "))];
       }),
-      ...wrap(`${limitsText(answer)} ${evidenceMark("common practice")}`, "  "),
+      ...wrap(`${limitsText(answer, language)} ${evidenceMark("common practice", language)}`, "  "),
     ],
     [
-      "THE USUAL CAUSES, in the order to exclude them",
+      heading("The usual causes, in the order to exclude them", language),
       ...answer.causes.flatMap((cause, i) => [
-        ...wrap(`${String(i + 1).padStart(2)}. ${cause.name}: ${causeText(cause)}`, "    "),
-        ...wrap(`    ${cause.check} ${evidenceMark(cause.evidence)}`, "    "),
+        ...wrap(
+          `${String(i + 1).padStart(2)}. ${phrases.name(cause.name)}: ${causeText(cause, language)}`,
+          "    ",
+        ),
+        ...wrap(`    ${phrases.say(cause.check).text} ${evidenceMark(cause.evidence, language)}`, "    "),
       ]),
     ],
-    answer.rules.length === 0
-      ? []
-      : [
-          "WHAT IS PUBLISHED ABOUT SUCH A MIX",
-          ...answer.rules.flatMap((rule) => {
-            const against = rule.contradictedBy === null ? "" : ` Contradicted: ${rule.contradictedBy}`;
-            const text = `  ${LEVEL_WORD[rule.level]}: ${rule.text}${against} ${evidenceMark(rule.evidence)}`;
-            return wrap(text, "    ");
-          }),
-        ],
-    answer.remarks.length === 0
-      ? []
-      : [
-          "REMARKS",
-          ...answer.remarks.flatMap(({ text, evidence }) =>
-            wrap(`  ${text} ${evidenceMark(evidence)}`, "    "),
-          ),
-        ],
-    assumedLines(answer),
-    [
-      `${String(answer.sources.length)} sources used; --json lists them. Hardstand ${answer.versions.hardstand}, data ${answer.versions.data}.`,
-    ],
+    listed("What is published about such a mix", ruleLines(answer, language), language),
+    listed(
+      "Remarks",
+      answer.remarks.map(
+        ({ text, evidence }) => `${phrases.say(text).text} ${evidenceMark(evidence, language)}`,
+      ),
+      language,
+    ),
+    listed("Taken for granted, and to look at", assumedLines(answer, language), language),
+    wrap(
+      fill(words.plan.sourcesUsed, {
+        count: answer.sources.length,
+        version: answer.versions.hardstand,
+        data: answer.versions.data,
+      }),
+    ),
   ];
   return `${parts
     .filter((lines) => lines.length > 0)
@@ -68,13 +59,48 @@ export function complaintText(answer: ComplaintAnswer): string {
     .join("\n\n")}\n`;
 }
 
-function assumedLines({ water, issues }: ComplaintAnswer): readonly string[] {
-  const said = [...new Set([...water.issues, ...issues].map((issue) => wordIssue(issue)))];
-  const lines = [
-    ...water.assumptions.map((one) => `${ionWords(one.about)}: ${one.why} ${evidenceMark(one.evidence)}`),
-    ...said,
+function waterText({ water, tank }: ComplaintAnswer, language: Language): string {
+  const { figures } = language;
+  const facts = sayIn(language)(
+    "Hardness {hardness} mg/L as CaCO3, alkalinity {alkalinity} mg/L as CaCO3, pH {pH}; tank pH {tankPH}.",
+    {
+      hardness: figures.figure(water.hardness_mgPerL_asCaCO3),
+      alkalinity: figures.figure(water.alkalinity_mgPerL_asCaCO3),
+      pH: figures.pHText(water.pH),
+      tankPH: figures.pHText(tank.pH),
+    },
+  );
+  return `${water.source}. ${facts}`;
+}
+
+function ruleLines({ rules }: ComplaintAnswer, language: Language): readonly string[] {
+  const { phrases } = language;
+  const contradicted = sayIn(language)("Contradicted:");
+  return rules.map(({ level, text, contradictedBy, evidence }) => {
+    const against = contradictedBy === null ? "" : ` ${contradicted} ${phrases.say(contradictedBy).text}`;
+    const said = `${levelText(level, language)}: ${phrases.say(text).text}${against}`;
+    return `${said} ${evidenceMark(evidence, language)}`;
+  });
+}
+
+function assumedLines({ water, issues }: ComplaintAnswer, language: Language): readonly string[] {
+  const { phrases } = language;
+  return [
+    ...water.assumptions.map(({ about, why, evidence }) => {
+      const said = `${phrases.name(ionWords(about))}: ${phrases.say(why).text}`;
+      return `${said} ${evidenceMark(evidence, language)}`;
+    }),
+    ...new Set([...water.issues, ...issues].map((issue) => wordIssue(issue, language))),
   ];
+}
+
+/** A heading with its lines under it; nothing where there are none. */
+function listed(title: string, lines: readonly string[], language: Language): readonly string[] {
   return lines.length === 0
     ? []
-    : ["TAKEN FOR GRANTED, AND TO LOOK AT", ...lines.flatMap((line) => wrap(`  ${line}`, "    "))];
+    : [heading(title, language), ...lines.flatMap((line) => wrap(`  ${line}`, "    "))];
+}
+
+function heading(title: string, language: Language): string {
+  return language.page(title).toLocaleUpperCase(language.tag);
 }

@@ -286,9 +286,8 @@ function opticsSection({ show }: FlaskScript, language: Language): SafeHtml {
               <td>${language.page(one.what)}</td>
               <td class="n">${one.value} ${one.unit}</td>
               <td>
-                ${one.estimate ? `${say("Estimate.")} ` : ""}${source(one.source)}${
-                  one.locator === null ? "" : `; ${one.locator}`
-                }
+                ${one.estimate ? `${say("Estimate.")} ` : ""}
+                <span lang="en">${source(one.source)}${one.locator === null ? "" : `; ${one.locator}`}</span>
               </td>
             </tr>`,
         )}

@@ -1,47 +1,61 @@
 import type { FlaskShow, FlaskShown, FlaskState, ShowCheck } from "../agronomy/index.ts";
+import { ENGLISH, sayIn } from "../words/index.ts";
+import type { Language } from "../words/index.ts";
+import { addedText, colourText, comparisonText } from "./flask-looks.ts";
 import { lookInWords } from "./flask-drawing.ts";
 import { estimatesInWords, orderInWords, sharesInWords } from "./flask-words.ts";
 
 /** A demonstration in words: every flask step by step, and how the flasks compare. */
-export function flasksText(show: FlaskShow): string {
-  const title = show.title ?? "Demonstration";
+export function flasksText(show: FlaskShow, language: Language = ENGLISH): string {
+  const say = sayIn(language);
+  const { page, phrases, figures } = language;
+  const title = page(show.title ?? "Demonstration in flasks");
   const parts = [
     title,
     "=".repeat(title.length),
-    ...(show.about === null ? [] : [show.about]),
-    `Colours against white through ${show.path_cm} cm of liquid, at ${show.temperature_C} °C.`,
-    "",
-    ...show.flasks.flatMap(flaskLines),
-    "Side by side",
-    ...show.pairs.map(
-      ({ a, b, deltaE00, low, high, verdict }) =>
-        `  ${a} – ${b}: ${verdict} (ΔE00 ${deltaE00.toFixed(0)}, ${low.toFixed(0)} to ${high.toFixed(0)})`,
+    ...(show.about === null ? [] : [phrases.say(show.about).text]),
+    say(
+      "Colours against white through {path} cm, at {temperature} °C; in brackets what the published constants allow.",
+      { path: figures.figure(show.path_cm), temperature: figures.figure(show.temperature_C) },
     ),
     "",
-    `From dark to light: ${orderInWords(show)}`,
-    ...show.remarks.map(({ text }) => text),
-    estimatesInWords(show),
+    ...show.flasks.flatMap((flask) => flaskLines(flask, language)),
+    say("Side by side, after the last step"),
+    ...show.pairs.map(({ a, b, deltaE00, low, high, verdict }) => {
+      const range = say("{low} to {high}", { low: low.toFixed(0), high: high.toFixed(0) });
+      return `  ${page(a)} – ${page(b)}: ${page(verdict)} (ΔE00 ${deltaE00.toFixed(0)}, ${range})`;
+    }),
+    "",
+    say("From dark to light: {order}", { order: orderInWords(show, language) }),
+    ...show.remarks.map(({ text }) => comparisonText(text, language)),
+    estimatesInWords(show, language),
   ];
   return `${parts.join("\n")}\n`;
 }
 
-function flaskLines(flask: FlaskShown): readonly string[] {
+function flaskLines(flask: FlaskShown, language: Language): readonly string[] {
+  const { page, phrases } = language;
+  const note = sayIn(language)("Note");
   const steps = flask.steps.flatMap((state, i) => [
-    `  ${i + 1}. ${state.added}`,
-    `     ${lookInWords(state)} ${figures(state)}`,
-    ...state.remarks.map(({ text }) => `     Note: ${text}`),
+    `  ${i + 1}. ${addedText(state.added, language)}`,
+    `     ${lookInWords(state, language)} ${measured(state, language)}`,
+    ...state.remarks.map(({ text }) => `     ${note}: ${phrases.say(text).text}`),
   ]);
   const held = flask.steps.at(-1)?.heldBy ?? {};
   return [
-    flask.shows === null ? flask.name : `${flask.name} – ${flask.shows}`,
+    flask.shows === null ? page(flask.name) : `${page(flask.name)} – ${page(flask.shows)}`,
     ...steps,
-    ...Object.entries(held).map(([metal, shares]) => `  ${metal}: ${sharesInWords(shares)}`),
+    ...Object.entries(held).map(
+      ([metal, shares]) => `  ${phrases.name(metal)}: ${sharesInWords(shares, language)}`,
+    ),
     "",
   ];
 }
 
-function figures({ colour, pH, volume_mL }: FlaskState): string {
-  return `(${colour.hex}, lightness ${colour.L.toFixed(0)}; pH ${pH.toFixed(1)}; ${volume_mL.toFixed(1)} mL)`;
+function measured({ colour, pH, volume_mL }: FlaskState, language: Language): string {
+  const { figures } = language;
+  const lightness = sayIn(language)("lightness {value}", { value: colour.L.toFixed(0) });
+  return `(${colour.hex}, ${lightness}; pH ${figures.pHText(pH)}; ${figures.fixed(volume_mL, 1)} mL)`;
 }
 
 /** How a search for amounts ended. */
@@ -52,23 +66,45 @@ export interface DesignOutcome {
 }
 
 /** How a search for amounts ended, in words. */
-export function designText({ deltaE00Low, reached, tried }: DesignOutcome): string {
-  const end = reached ? "as asked for" : "less than asked for";
-  return `Amounts found among ${tried}: any two flasks differ by at least ΔE00 ${deltaE00Low.toFixed(0)}, ${end}.\n`;
+export function designText(
+  { deltaE00Low, reached, tried }: DesignOutcome,
+  language: Language = ENGLISH,
+): string {
+  const say = sayIn(language);
+  const found = { tried, difference: deltaE00Low.toFixed(0) };
+  return `${
+    reached
+      ? say(
+          "Amounts found among {tried}: any two flasks differ by at least ΔE00 {difference}, as asked for.",
+          found,
+        )
+      : say(
+          "Amounts found among {tried}: any two flasks differ by at least ΔE00 {difference}, less than asked for.",
+          found,
+        )
+  }\n`;
 }
 
 /** What was seen beside what was computed, in words. */
-export function checkText(check: ShowCheck): string {
+export function checkText(check: ShowCheck, language: Language = ENGLISH): string {
+  const say = sayIn(language);
+  const { page, phrases } = language;
   const lines = [
-    "Seen at the show",
+    say("Seen at the show"),
     ...check.flasks.map(({ flask, seen, corrected, deltaE00, asComputed }) => {
-      const verdict = asComputed ? "as computed" : "not as computed";
-      return `  ${flask}: ${seen}, ${corrected.words} after white; ΔE00 ${deltaE00.toFixed(0)}, ${verdict}`;
+      const told = say("{flask}: {colour} after the white patch, ΔE00 {difference}, {verdict}", {
+        flask: `${page(flask)} (${seen})`,
+        colour: colourText(corrected.words, language),
+        difference: deltaE00.toFixed(0),
+        verdict: asComputed ? say("as computed") : say("not as computed"),
+      });
+      return `  ${told}`;
     }),
-    check.verdict,
-    ...check.explanations.map(
-      ({ what, mend, deltaE00 }) => `  ${what}: would leave ΔE00 ${deltaE00.toFixed(0)} on average. ${mend}`,
-    ),
+    phrases.say(check.verdict).text,
+    ...check.explanations.map(({ what, mend, deltaE00 }) => {
+      const left = say("would leave ΔE00 {difference} on average.", { difference: deltaE00.toFixed(0) });
+      return `  ${phrases.say(what).text}: ${left} ${phrases.say(mend).text}`;
+    }),
   ];
   return `${lines.join("\n")}\n`;
 }

@@ -1,6 +1,6 @@
 import { readFileSync, readdirSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { parseText } from "../../src/cli/document.ts";
 import type { CliIo } from "../../src/cli/io.ts";
 import { runCli } from "../../src/cli/run.ts";
@@ -63,8 +63,50 @@ test.each(records)("example %s reads as words and as a page, and neither calls i
   expect(page.talk).toContain("answer.html");
 });
 
+/** Words of English that German, French and Spanish do not share. */
+const ENGLISH = /\b(?:the|and|of|with|is|are|from|water|free|held|by)\b/i;
+
+describe.each([
+  ["de", "Das ist kein Beweis.", "DIE ÜBLICHEN URSACHEN"],
+  ["fr", "Ce n'est pas une preuve.", "LES CAUSES HABITUELLES"],
+  ["es", "No es una prueba.", "LAS CAUSAS HABITUALES"],
+])("in %s", (tag, noProof, causes) => {
+  test.each(records)("the answer to %s says nothing in English", async (name) => {
+    const path = `examples/complaints/${name}`;
+    const document = parseText(text(path), name);
+    if (!document.ok) throw new Error(JSON.stringify(document.issues));
+    const { title, water } = document.value as { title: string; water: { source: string } };
+    const { code, out, talk } = await run(["complaint", path, "--language", tag]);
+    expect(code, talk).toBe(0);
+    expect(out.split("\n").filter((line) => line.length > 78)).toEqual([]);
+    // The title, the name of the source and the keys of the record are the person's own.
+    const said = [title, water.source, "water.readings"].reduce(
+      (rest, own) => rest.replaceAll(own, ""),
+      out.replace(/\s+/g, " "),
+    );
+    expect(said).toContain(noProof);
+    expect(said).toContain(causes);
+    expect(said.split(". ").filter((sentence) => ENGLISH.test(sentence))).toEqual([]);
+  });
+
+  test("the page is in it too", async () => {
+    const { written } = await run([
+      "complaint",
+      `examples/complaints/${records[0] ?? ""}`,
+      "--html",
+      "a.html",
+      "--language",
+      tag,
+    ]);
+    expect(written["a.html"]).toContain(`<html lang="${tag}">`);
+    expect(written["a.html"]).toContain(noProof.replaceAll("'", "&#39;"));
+  });
+});
+
 test("the command says what it takes", async () => {
   expect((await run(["complaint"])).talk).toContain("record.yaml");
   expect((await run(["complaint", "x.yaml", "--card"])).code).toBe(2);
   expect((await run(["complaint", "x.yaml", "--strict"])).talk).toContain("takes no --strict");
+  expect((await run(["complaint", "x.yaml", "--language", "xx"])).talk).toContain("expected one of en-GB");
+  expect((await run(["complaint", "x.yaml", "--json", "--language", "de"])).code).toBe(2);
 });

@@ -193,6 +193,25 @@ flasks:
     expect(tooMuch.out).toContain("less than asked for");
   });
 
+  it.each(["de", "fr", "es"] as const)("says nothing in English in %s", async (tag) => {
+    // Words that none of the three languages shares.
+    const english = /\b(?:the|and|of|with|is|are|from|held|first|by|to|water|look)\b/i;
+    const seen = `${contract}seen:\n  white: "#ffffff"\n  flasks: {nothing first: "#fdfdf5"}\n`;
+    const documents = [...demos.map((name) => text(`examples/demos/${name}`)), seen];
+    for (const document of documents) {
+      const { out, talk } = await flasks(document, "--language", tag);
+      // Names of flasks in a file of one's own stay.
+      const lines = out.replaceAll("conditioner first", "").split("\n");
+      expect(lines.length, talk).toBeGreaterThan(10);
+      expect(lines.filter((line) => english.test(line))).toEqual([]);
+    }
+    const { files } = await flasks(seen, "--html", "x.html", "--language", tag);
+    expect(files.get("x.html")).toContain(`<html lang="${tag}">`);
+    const drawn = await flasks(documents[0] ?? "", "--svg", "x.svg", "--language", tag);
+    expect([...drawn.files.values()].filter((svg) => /lightness|violet-red/.test(svg))).toEqual([]);
+    expect(drawn.files.size).toBe(1);
+  });
+
   it("takes one form at a time", async () => {
     const { code, talk } = await flasks(contract, "--json", "--svg", "x.svg");
     expect(code).toBe(2);

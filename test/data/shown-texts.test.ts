@@ -9,10 +9,7 @@ import { shownTexts, textsIn } from "./shown-texts.ts";
 /** Files whose texts come from elsewhere or stay English, with the reason. */
 const NOT_READ: readonly (readonly [RegExp, string])[] = [
   [/^report\/wording/, "sentences of issues: read by the test of the engine's texts"],
-  [
-    /^report\/(?:water|sheet|complaint|flasks)-text\.ts$/,
-    "said on the command line, which speaks English there",
-  ],
+  [/^report\/(?:water|sheet)-text\.ts$/, "said on the command line, which speaks English there"],
   [
     /^web\/engine\/engine\.worker\.ts$/,
     "talks to the page in messages; what it says it takes from the words",

@@ -55,6 +55,42 @@ test("in German no rule of accessibility is broken", async () => {
   expect(await violationsOf(page)).toEqual([]);
 });
 
+// The titles of works stay in the language they were written in: they are listed apart.
+test.each([
+  ["de", "Vor dem Start", "Jedes mg/L kann etwa 3 mg/L Glyphosat binden.", "a. Metall, dann Herbizid"],
+  [
+    "fr",
+    "Avant de commencer",
+    "chaque mg/L peut retenir environ 3 mg/L de glyphosate.",
+    "a. métal, puis herbicide",
+  ],
+  [
+    "es",
+    "Antes de empezar",
+    "cada mg/L puede retener unos 3 mg/L de glifosato.",
+    "a. metal, luego herbicida",
+  ],
+])(
+  "in %s nothing of the known facts and of the flasks stays English",
+  async (tag, onCard, fact, flask) => {
+    const page = await stage.open(1280, 900);
+    await choose(page, tag, onCard);
+    const known = page.locator("#section-known .known");
+    expect((await known.allTextContents()).join(" ")).toContain(fact);
+    expect(await known.locator('span[lang="en"]').allTextContents()).toEqual([]);
+    await page.goto(`${stage.address}#flasks`);
+    await page.waitForSelector('[data-flasks="done"]');
+    for (const panel of [".farm-panel", ".bench-panel"]) await page.locator(`${panel} summary`).click();
+    await page.getByTestId("farm").waitFor({ timeout: 100_000 });
+    await page.getByTestId("bench").waitFor({ timeout: 100_000 });
+    const flasks = page.locator(".flasks-main");
+    expect(await flasks.textContent()).toContain(flask);
+    for (const part of [":scope > :not(details)", ".farm-panel", ".bench-panel", ".seen-panel"])
+      expect(await flasks.locator(part).locator('span[lang="en"]').allTextContents(), part).toEqual([]);
+  },
+  240_000,
+);
+
 test.each(["en-US", "de", "fr", "es"] as const)(
   "the card in %s prints on exactly one page, A4 and Letter",
   async (tag) => {

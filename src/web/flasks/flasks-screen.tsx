@@ -214,8 +214,10 @@ function Figures({ view }: { view: ShowView }): ReactElement {
                 </td>
                 <td>
                   {one.estimate ? `${say("Estimate.")} ` : ""}
-                  {citation(one.source)}
-                  {one.locator === null ? "" : `; ${one.locator}`}
+                  <span lang="en">
+                    {citation(one.source)}
+                    {one.locator === null ? "" : `; ${one.locator}`}
+                  </span>
                 </td>
               </tr>
             ))}

@@ -99,4 +99,10 @@ export const FLASKS: Phrases = {
   "{flask}: {colour} after the white patch, ΔE00 {difference}, {verdict}":
     "{flask}: {colour} nach dem weißen Feld, ΔE00 {difference}, {verdict}",
   "{name} is too large for a demonstration.": "{name} ist zu groß für eine Vorführung.",
+  "Amounts found among {tried}: any two flasks differ by at least ΔE00 {difference}, as asked for.":
+    "Mengen unter {tried} gefunden: je zwei Gläser unterscheiden sich um mindestens ΔE00 {difference}, wie verlangt.",
+  "Amounts found among {tried}: any two flasks differ by at least ΔE00 {difference}, less than asked for.":
+    "Mengen unter {tried} gefunden: je zwei Gläser unterscheiden sich um mindestens ΔE00 {difference}, weniger als verlangt.",
+  "Seen at the show": "Bei der Vorführung gesehen",
+  "would leave ΔE00 {difference} on average.": "ließe im Mittel ΔE00 {difference} übrig.",
 };

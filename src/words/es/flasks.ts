@@ -100,4 +100,10 @@ export const FLASKS: Phrases = {
   "{flask}: {colour} after the white patch, ΔE00 {difference}, {verdict}":
     "{flask}: {colour} según la zona blanca, ΔE00 {difference}, {verdict}",
   "{name} is too large for a demonstration.": "{name} es demasiado grande para una demostración.",
+  "Amounts found among {tried}: any two flasks differ by at least ΔE00 {difference}, as asked for.":
+    "Cantidades halladas entre {tried}: dos frascos difieren al menos ΔE00 {difference}, como se pidió.",
+  "Amounts found among {tried}: any two flasks differ by at least ΔE00 {difference}, less than asked for.":
+    "Cantidades halladas entre {tried}: dos frascos difieren al menos ΔE00 {difference}, menos de lo pedido.",
+  "Seen at the show": "Visto en la demostración",
+  "would leave ΔE00 {difference} on average.": "dejaría ΔE00 {difference} de media.",
 };

@@ -99,4 +99,10 @@ export const FLASKS: Phrases = {
   "{flask}: {colour} after the white patch, ΔE00 {difference}, {verdict}":
     "{flask} : {colour} d'après la plage blanche, ΔE00 {difference}, {verdict}",
   "{name} is too large for a demonstration.": "{name} est trop gros pour une démonstration.",
+  "Amounts found among {tried}: any two flasks differ by at least ΔE00 {difference}, as asked for.":
+    "Quantités trouvées parmi {tried} : deux flacons diffèrent d'au moins ΔE00 {difference}, comme demandé.",
+  "Amounts found among {tried}: any two flasks differ by at least ΔE00 {difference}, less than asked for.":
+    "Quantités trouvées parmi {tried} : deux flacons diffèrent d'au moins ΔE00 {difference}, moins que demandé.",
+  "Seen at the show": "Vu lors de la démonstration",
+  "would leave ΔE00 {difference} on average.": "laisserait ΔE00 {difference} en moyenne.",
 };
