@@ -154,7 +154,8 @@ function styleSheet(base_pt: number): string {
 .card .amount small { display: block; font-size: 0.5em; font-weight: 500; }
 .card footer { padding-top: 1.5mm; }
 .card .small, .card .evidence { font-size: 0.85em; }
-@media screen { .card { padding: 12mm; width: 210mm; } }
+@media screen { .card { padding: min(12mm, 4vw); width: 210mm; } }
+@media screen and (max-width: 600px) { .card .amounts, .card li.step { flex-wrap: wrap; } }
 @media print { .card { max-height: 255mm; } }
 `;
 }

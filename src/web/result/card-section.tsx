@@ -42,5 +42,5 @@ function shadowOf(page: string): string {
     .replace(/\bbody\b/g, ":host")
     .replace(/\bh1\b/g, "h4")
     .replace(/\bh2\b/g, "h5");
-  return `<style>${scoped} @media screen { :host { padding: 0; } .card { width: auto; } .amounts, li.step { flex-wrap: wrap; } }</style><div class="card">${body}</div>`;
+  return `<style>${scoped} @media screen { .card { width: auto; padding: 0; } }</style><div class="card">${body}</div>`;
 }
