@@ -9,7 +9,7 @@ import {
 } from "../agronomy/index.ts";
 import type { Demo, FlaskContext, FlaskShow, ShowCheck } from "../agronomy/index.ts";
 import type { Issue } from "../units/index.ts";
-import { checkText, designText, flasksHtml, flasksSvg, flasksText } from "../report/index.ts";
+import { checkText, designText, flasksHtml, flasksJson, flasksSvg, flasksText } from "../report/index.ts";
 import type { DesignOutcome } from "../report/index.ts";
 import { loadLanguage } from "../words/index.ts";
 import type { Language, LanguageTag } from "../words/index.ts";
@@ -98,9 +98,7 @@ async function give(
 ): Promise<number> {
   switch (form.as) {
     case "json":
-      io.stdout(
-        `${JSON.stringify({ ...show, ...(check === null ? {} : { check }), ...(design === null ? {} : { design }) }, null, 2)}\n`,
-      );
+      io.stdout(`${JSON.stringify(flasksJson(show, check, design), null, 2)}\n`);
       return EXIT.done;
     case "text":
       io.stdout(

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import {
   WAVELENGTHS_NM,
   absorptivityCurve,
-  colourInWords,
+  colourLook,
   deltaE00,
   hueOf,
   intoGamut,
@@ -112,20 +112,25 @@ describe("what a screen cannot show", () => {
   });
 });
 
-describe("colours in words", () => {
+describe("what a colour looks like", () => {
   it.each([
-    ["#ffffff", "clear, no colour"],
-    ["#7b0246", "dark violet-red"],
-    ["#d68ba6", "light pink"],
-    ["#004596", "dark blue"],
-    ["#fffff6", "almost clear, a touch of yellow"],
-    ["#590022", "dark violet-red"],
-    ["#c97000", "strong orange"],
-    ["#5c3a1e", "dark brown"],
-    ["#7a5230", "brown"],
+    ["#7b0246", "dark", "violet-red"],
+    ["#d68ba6", "light", "pink"],
+    ["#004596", "dark", "blue"],
+    ["#fffff6", "almost clear", "yellow"],
+    ["#590022", "dark", "violet-red"],
+    ["#c97000", "strong", "orange"],
+    ["#5c3a1e", "dark", "brown"],
+    ["#7a5230", "plain", "brown"],
+  ])("%s is %s %s", (hex, tone, hue) => {
+    expect(colourLook(labOfLinear(linearOfHex(hex)!))).toEqual({ kind: "hue", tone, hue });
+  });
+
+  it.each([
+    ["#ffffff", "no colour"],
     ["#808080", "grey"],
     ["#000000", "black"],
-  ])("calls %s “%s”", (hex, words) => {
-    expect(colourInWords(labOfLinear(linearOfHex(hex)!))).toBe(words);
+  ])("%s has no hue: %s", (hex, grey) => {
+    expect(colourLook(labOfLinear(linearOfHex(hex)!))).toEqual({ kind: "grey", grey });
   });
 });

@@ -2,7 +2,7 @@ import type { FlaskShow, FlaskShown, FlaskState } from "../agronomy/index.ts";
 import { hexOfLinear, linearOfHex } from "../colour/index.ts";
 import { ENGLISH, sayIn } from "../words/index.ts";
 import type { Language, Say } from "../words/index.ts";
-import { cloudText, colourText } from "./flask-looks.ts";
+import { liquidText } from "./flask-looks.ts";
 import { html, nothing } from "./html.ts";
 import type { SafeHtml } from "./html.ts";
 
@@ -65,15 +65,6 @@ function cloudShape(state: FlaskState): SafeHtml {
   return html`<path d="${LIQUID}" fill="${colour}" opacity="${opacity}" /> <g opacity="0.45">${flecks}</g>`;
 }
 
-/** What is seen, in words: colour and cloudiness. */
-export function lookInWords(
-  { colour, cloudy, cloudiness }: FlaskState,
-  language: Language = ENGLISH,
-): string {
-  const seen = colourText(colour.words, language);
-  return cloudy ? `${seen}, ${cloudText(cloudiness, language)}` : seen;
-}
-
 /** Breaks a text into lines of at most `most` signs, at spaces. */
 function lines(text: string, most: number): readonly string[] {
   const found: string[] = [];
@@ -119,7 +110,7 @@ export function flasksDrawing(show: FlaskShow, options: DrawingOptions = {}): Sa
   const said = show.flasks
     .map(
       (flask) =>
-        `${language.page(flask.name)}: ${lookInWords(stateAt(flask, options.step ?? Infinity), language)}`,
+        `${language.page(flask.name)}: ${liquidText(stateAt(flask, options.step ?? Infinity), language)}`,
     )
     .join("; ");
   return html`<svg
@@ -148,7 +139,7 @@ function cell(
   const state = stateAt(flask, step);
   const middle = CELL_WIDTH / 2;
   const name = lines(language.page(flask.name), 24).slice(0, 2);
-  const look = lines(lookInWords(state, language), 26).slice(0, 3);
+  const look = lines(liquidText(state, language), 26).slice(0, 3);
   const text = (line: string, y: number, style: string): SafeHtml =>
     html`<text x="${middle}" y="${y}" text-anchor="middle" fill="#111827" ${{ html: style }}>${line}</text>`;
   const under = FLASK_HEIGHT + 22;

@@ -2,8 +2,8 @@ import type { FarmBeside, FlaskScript, FlaskShown, FlaskState, SlipSeen, Stock }
 import { SAME_BELOW } from "../agronomy/index.ts";
 import { ENGLISH, sayIn } from "../words/index.ts";
 import type { Language } from "../words/index.ts";
-import { addedText, cloudText, colourText, comparisonText, substanceText } from "./flask-looks.ts";
-import { flasksDrawing, lookInWords } from "./flask-drawing.ts";
+import { addedText, liquidText, mediumText, sameContentsText, withStrength } from "./flask-looks.ts";
+import { flasksDrawing } from "./flask-drawing.ts";
 import { FLASKS_STYLE } from "./flasks-style.ts";
 import { estimatesInWords, orderInWords } from "./flask-words.ts";
 import { html, nothing, said, trusted } from "./html.ts";
@@ -44,7 +44,7 @@ export function flasksHtml(script: FlaskScript, language: Language = ENGLISH): s
           <div class="second">
             <h2>${say("Step by step")}</h2>
             <div class="two">${show.flasks.map((flask) => flaskBlock(flask, language))}</div>
-            ${show.remarks.map(({ text }) => html`<p>${comparisonText(text, language)}</p>`)}
+            ${show.sameContents.map((same) => html`<p>${sameContentsText(same, language)}</p>`)}
             ${slipsSection(script.slips, language)}
             ${script.farm === null ? nothing : farmSection(script.farm, language)}
             <h2>${say("Afterwards")}</h2>
@@ -114,9 +114,9 @@ function stockRow(stock: Stock, language: Language): SafeHtml {
       ? say("dilute the product you have")
       : `${figures.amountText(measure.value, measure.unit)}${isAcid ? `, ${say("poured into the water")}` : ""}`;
   return html`<tr>
-    <th scope="row">${substanceText(`${stock.substance}, ${stock.strength}`, language)}</th>
+    <th scope="row">${withStrength(stock, language)}</th>
     <td>${out}</td>
-    <td>${substanceText(stock.medium, language)}</td>
+    <td>${mediumText(stock.medium, language)}</td>
     <td class="n">${stock.make_mL} mL</td>
     <td class="n">${figures.amountText(stock.needed_mL, "mL")}</td>
   </tr>`;
@@ -143,7 +143,7 @@ function stepItem(state: FlaskState, next: FlaskState | undefined, language: Lan
   // A remark that stands at the next step as well is said there.
   const remarks = state.remarks.filter(({ text }) => next?.remarks.every((one) => one.text !== text) ?? true);
   return html`<li>
-    ${addedText(state.added, language)}: ${swatch(state.colour.hex)} ${lookInWords(state, language)}
+    ${addedText(state.added, language)}: ${swatch(state.colour.hex)} ${liquidText(state, language)}
     ${state.say === null ? nothing : html`<span class="say">“${said(phrases.say(state.say))}”</span>`}
     ${remarks.map(({ text }) => html`<br /><span class="small">${said(phrases.say(text))}</span>`)}
   </li>`;
@@ -197,14 +197,14 @@ function plainestFirst(slips: readonly SlipSeen[]): readonly SlipSeen[] {
 /** The flasks that give a slip away, the plainest first. */
 function changed(flasks: SlipSeen["flasks"], language: Language): readonly SafeHtml[] {
   return flasks
-    .filter((one) => one.deltaE00 >= SAME_BELOW || one.cloudiness !== "clear")
+    .filter((one) => one.deltaE00 >= SAME_BELOW || one.cloudiness.kind !== "clear")
     .toSorted((one, other) => other.deltaE00 - one.deltaE00)
     .slice(0, 2)
-    .map(({ flask, colour, cloudiness }) => {
-      const cloudy = cloudiness === "clear" ? "" : `, ${cloudText(cloudiness, language)}`;
-      return html`${swatch(colour.hex)} ${shortName(language.page(flask))}:
-      ${colourText(colour.words, language)}${cloudy}. `;
-    });
+    .map(
+      (effect) =>
+        html`${swatch(effect.colour.hex)} ${shortName(language.page(effect.flask))}:
+        ${liquidText(effect, language)}. `,
+    );
 }
 
 /** A flask by its letter or number, where its name begins with one. */

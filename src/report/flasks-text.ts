@@ -1,8 +1,7 @@
 import type { FlaskShow, FlaskShown, FlaskState, ShowCheck } from "../agronomy/index.ts";
 import { ENGLISH, sayIn } from "../words/index.ts";
 import type { Language } from "../words/index.ts";
-import { addedText, colourText, comparisonText } from "./flask-looks.ts";
-import { lookInWords } from "./flask-drawing.ts";
+import { addedText, colourText, liquidText, sameContentsText } from "./flask-looks.ts";
 import { estimatesInWords, orderInWords, sharesInWords } from "./flask-words.ts";
 
 /** A demonstration in words: every flask step by step, and how the flasks compare. */
@@ -27,7 +26,7 @@ export function flasksText(show: FlaskShow, language: Language = ENGLISH): strin
     }),
     "",
     say("From dark to light: {order}", { order: orderInWords(show, language) }),
-    ...show.remarks.map(({ text }) => comparisonText(text, language)),
+    ...show.sameContents.map((same) => sameContentsText(same, language)),
     estimatesInWords(show, language),
   ];
   return `${parts.join("\n")}\n`;
@@ -38,7 +37,7 @@ function flaskLines(flask: FlaskShown, language: Language): readonly string[] {
   const note = sayIn(language)("Note");
   const steps = flask.steps.flatMap((state, i) => [
     `  ${i + 1}. ${addedText(state.added, language)}`,
-    `     ${lookInWords(state, language)} ${measured(state, language)}`,
+    `     ${liquidText(state, language)} ${measured(state, language)}`,
     ...state.remarks.map(({ text }) => `     ${note}: ${phrases.say(text).text}`),
   ]);
   const held = flask.steps.at(-1)?.heldBy ?? {};
@@ -94,7 +93,7 @@ export function checkText(check: ShowCheck, language: Language = ENGLISH): strin
     ...check.flasks.map(({ flask, seen, corrected, deltaE00, asComputed }) => {
       const told = say("{flask}: {colour} after the white patch, ΔE00 {difference}, {verdict}", {
         flask: `${page(flask)} (${seen})`,
-        colour: colourText(corrected.words, language),
+        colour: colourText(corrected.look, language),
         difference: deltaE00.toFixed(0),
         verdict: asComputed ? say("as computed") : say("not as computed"),
       });

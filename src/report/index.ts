@@ -17,9 +17,18 @@ export { uncertaintySentences } from "./uncertainty-words.ts";
 export * from "./water-text.ts";
 export * from "./wording.ts";
 export { flasksHtml } from "./flasks-html.ts";
-export { addedText, cloudText, colourText, comparisonText, substanceText } from "./flask-looks.ts";
+export {
+  addedText,
+  cloudText,
+  colourText,
+  liquidText,
+  mediumText,
+  sameContentsText,
+  withStrength,
+} from "./flask-looks.ts";
+export { flasksJson } from "./flasks-json.ts";
 export { estimatesInWords, orderInWords, sharesInWords } from "./flask-words.ts";
 export { checkText, designText, flasksText } from "./flasks-text.ts";
 export type { DesignOutcome } from "./flasks-text.ts";
-export { flasksDrawing, flasksSvg, lookInWords, stateAt } from "./flask-drawing.ts";
+export { flasksDrawing, flasksSvg, stateAt } from "./flask-drawing.ts";
 export type { DrawingOptions } from "./flask-drawing.ts";

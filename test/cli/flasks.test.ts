@@ -15,7 +15,7 @@ import type { Demo, FlaskShow } from "../../src/agronomy/index.ts";
 import { builtInThermo } from "../../src/chem/index.ts";
 import type { CliIo } from "../../src/cli/io.ts";
 import { runCli } from "../../src/cli/run.ts";
-import { flasksHtml } from "../../src/report/index.ts";
+import { flasksHtml, flasksJson } from "../../src/report/index.ts";
 
 const folder = new URL("../../", import.meta.url);
 const text = (path: string): string => readFileSync(new URL(path, folder), "utf8");
@@ -82,7 +82,7 @@ describe("ready demonstrations", () => {
     const run = runDemo(demoOf(name), context, { draws: 8 });
     expect(run.issues).toEqual([]);
     if (!run.ok) return;
-    const given: unknown = JSON.parse(JSON.stringify(run.value));
+    const given: unknown = JSON.parse(JSON.stringify(flasksJson(run.value, null, null)));
     expect(fitsFlasks(given), JSON.stringify(fitsFlasks.errors)).toBe(true);
   });
 
@@ -240,7 +240,7 @@ describe("the script", () => {
     const stock = (name: string) => script.bench.stocks.find((one) => one.substance.startsWith(name))!;
     expect(stock("iron(III) chloride").measure).toEqual({ value: 1, unit: "g" });
     expect(stock("iron(III) chloride").make_mL).toBe(100);
-    expect(stock("iron(III) chloride").medium).toBe("0.1 mol/L hydrochloric acid");
+    expect(stock("iron(III) chloride").medium).toEqual({ substance: "hydrochloric acid", molPerL: 0.1 });
     // 25 mL of 1 mol/L from 37 % acid of 1.18 g/mL.
     expect(stock("hydrochloric acid").measure?.value).toBeCloseTo((0.025 * 36.458) / 0.37 / 1.18, 6);
     expect(stock("hydrochloric acid").measure?.unit).toBe("mL");

@@ -20,7 +20,7 @@ const NOT_READ: readonly (readonly [RegExp, string])[] = [
 const THE_SAME: readonly (readonly [RegExp, string])[] = [
   [/^(?:pH|log K|mL|mmol\/L|min|Hardstand)$/, "signs, units and the name of the program"],
   [
-    /^[{}()\d.×÷+\s]*(?:(?:mmol|meq|g|mg|lb|mL|min|h|L)(?:\/(?:L|mol|ha|kg|h))?[{}()\d.×÷+\s]*)*$/,
+    /^[{}()\d.×÷+\s]*(?:(?:mmol|mol|meq|g|mg|lb|mL|min|h|L)(?:\/(?:L|mol|ha|kg|h))?[{}()\d.×÷+\s]*)*$/,
     "numbers with their units",
   ],
   [

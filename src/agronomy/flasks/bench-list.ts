@@ -1,4 +1,5 @@
-import type { Addition, Demo, FlaskRemark, Substance } from "./types.ts";
+import { mediumOf } from "./added.ts";
+import type { Addition, Demo, FlaskRemark, StockMedium, Substance } from "./types.ts";
 
 /** Volumes in which stocks are made up [mL]. */
 const MAKE_UP_ML = [25, 50, 100, 250, 500, 1000, 2000];
@@ -23,8 +24,8 @@ export interface Stock {
   readonly make_mL: number;
   /** What to measure out for it; null when it is diluted from a product of the person's own. */
   readonly measure: { readonly value: number; readonly unit: "g" | "mL" } | null;
-  /** What it is made up with. */
-  readonly medium: string;
+  /** What it is made up with; null for deionised water. */
+  readonly medium: StockMedium | null;
   readonly isAcid: boolean;
 }
 
@@ -91,14 +92,14 @@ function stocksOf(demo: Demo): readonly Stock[] {
     const [first] = steps as [Addition];
     const needed_mL = steps.reduce((sum, { amount }) => sum + amount.value, 0);
     const make_mL = makeUp(first, needed_mL);
-    const { medium, substance, strengthText } = first;
+    const { substance, strengthText } = first;
     return {
       substance: substance.name,
       strength: strengthText ?? "",
       needed_mL,
       make_mL,
       measure: measureFor(first, make_mL),
-      medium: medium === null ? "deionised water" : `${medium.molPerL} mol/L ${medium.substance.name}`,
+      medium: mediumOf(first),
       isAcid: /acid$/.test(substance.name) && substance.density_gPerMl !== null,
     };
   });

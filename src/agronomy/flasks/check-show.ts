@@ -1,5 +1,5 @@
-import { colourInWords, deltaE00, labOfLinear, linearOfHex } from "../../colour/index.ts";
-import type { Lab, LinearRgb } from "../../colour/index.ts";
+import { colourLook, deltaE00, labOfLinear, linearOfHex } from "../../colour/index.ts";
+import type { ColourLook, Lab, LinearRgb } from "../../colour/index.ts";
 import { describe, openFields } from "../job-fields.ts";
 import type { Fields, IssueList } from "../job-fields.ts";
 import { slipEffects } from "./slips.ts";
@@ -18,7 +18,7 @@ export interface FlaskSeen {
   readonly flask: string;
   readonly seen: string;
   /** After correction for the white patch. */
-  readonly corrected: Lab & { readonly words: string };
+  readonly corrected: Lab & { readonly look: ColourLook };
   readonly deltaE00: number;
   /** True within what constants, glass and camera leave open. */
   readonly asComputed: boolean;
@@ -119,7 +119,7 @@ export function checkShow(demo: Demo, show: FlaskShow, seen: SeenColours, contex
       {
         flask,
         seen: hex,
-        corrected: { ...lab, words: colourInWords(lab) },
+        corrected: { ...lab, look: colourLook(lab) },
         deltaE00: apart,
         asComputed: apart <= Math.max(CAMERA_DELTA, state.band?.deltaE00 ?? 0),
       },

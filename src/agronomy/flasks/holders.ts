@@ -1,7 +1,7 @@
 import { metalsOf } from "../../chem/index.ts";
 import type { Equilibrium } from "../../chem/index.ts";
 import type { FlaskChemistry } from "./flask-chemistry.ts";
-import type { Cloud } from "./types.ts";
+import type { Cloud, Cloudiness } from "./types.ts";
 
 /** Plain names of small partners. */
 const PARTNERS: Readonly<Record<string, string>> = {
@@ -97,11 +97,11 @@ export function cloudsOf(equilibrium: Equilibrium, chemistry: FlaskChemistry): r
     .sort((one, other) => other.mgPerL - one.mgPerL);
 }
 
-/** Cloudiness in words. */
-export function cloudinessInWords(clouds: readonly Cloud[]): string {
+/** How cloudy suspended matter makes a liquid, and of what. */
+export function cloudinessOf(clouds: readonly Cloud[]): Cloudiness {
+  const [first, ...rest] = clouds.map((one) => one.solid);
+  if (first === undefined) return { kind: "clear" };
   const total = clouds.reduce((sum, one) => sum + one.mgPerL, 0);
-  if (total === 0) return "clear";
-  const what = clouds.map((one) => one.solid).join(" and ");
-  if (total < CLOUDY_MG_PER_L) return `a faint haze of ${what}`;
-  return total < THICK_MG_PER_L ? `cloudy with ${what}` : `thick with ${what}`;
+  const kind = total < CLOUDY_MG_PER_L ? "faint" : total < THICK_MG_PER_L ? "cloudy" : "thick";
+  return { kind, solids: [first, ...rest] };
 }

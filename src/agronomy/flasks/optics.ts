@@ -1,6 +1,6 @@
 import {
   absorptivityCurve,
-  colourInWords,
+  colourLook,
   labOfXyz,
   screenColour,
   transmittanceOf,
@@ -109,7 +109,7 @@ export function xyzOf(equilibrium: Equilibrium, palette: Palette, path_cm: numbe
 /** A colour with all it is shown by. */
 export function flaskColour(xyz: Xyz): FlaskColour {
   const lab: Lab = labOfXyz(xyz);
-  return { ...screenColour(xyz), ...lab, words: colourInWords(lab) };
+  return { ...screenColour(xyz), ...lab, look: colourLook(lab) };
 }
 
 interface KeyedFigure {

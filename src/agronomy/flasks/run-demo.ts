@@ -3,6 +3,7 @@ import { sourcesUsed } from "../../chem/index.ts";
 import type { Issue, Read } from "../../units/index.ts";
 import { sourceOf } from "../sources.ts";
 import { HARDSTAND_VERSION } from "../version.ts";
+import { stepAdded, waterAdded } from "./added.ts";
 import { darknessOf, pairsOf } from "./compare.ts";
 import type { Compared } from "./compare.ts";
 import { contentsOf } from "./contents.ts";
@@ -11,13 +12,21 @@ import { flaskChemistry } from "./flask-chemistry.ts";
 import type { FlaskChemistry } from "./flask-chemistry.ts";
 import type { OpticsRecord } from "./flask-data.ts";
 import { remarksOn } from "./flask-remarks.ts";
-import { cloudinessInWords, cloudsOf, heldBy } from "./holders.ts";
+import { cloudinessOf, cloudsOf, heldBy } from "./holders.ts";
 import { flaskColour, opticsOf, opticsUsed, paletteOf, xyzOf } from "./optics.ts";
 import type { Palette } from "./optics.ts";
 import { bandOf, drawnStates, flaskDraws } from "./spread.ts";
 import type { DrawnState, FlaskDraw } from "./spread.ts";
-import { additionText, adjustmentText } from "./step-text.ts";
-import type { Demo, Flask, FlaskContext, FlaskRemark, FlaskShow, FlaskShown, FlaskState } from "./types.ts";
+import type {
+  Added,
+  Demo,
+  Flask,
+  FlaskContext,
+  FlaskShow,
+  FlaskShown,
+  FlaskState,
+  SameContents,
+} from "./types.ts";
 
 /** Draws of the constants for the bands of colours; enough for a 5th percentile to stand still within a shade. */
 export const FLASK_DRAWS = 200;
@@ -88,7 +97,7 @@ export function runDemo(demo: Demo, context: FlaskContext, options: RunOptions =
       order: darknessOf(compared),
       optics: opticsUsed(records),
       draws: count,
-      remarks: sameContents(done),
+      sameContents: sameContents(done),
       sources: sourcesOf(setting, flasks),
       versions: { hardstand: HARDSTAND_VERSION, data: `${context.thermo.version}+${context.trade.version}` },
     },
@@ -118,12 +127,7 @@ function showFlask(flask: Flask, setting: Setting, issues: Issue[]): Done | null
     const solved = solveOnce(contents, setting);
     if (solved === null) return unsolved(step?.path ?? flask.path, "No equilibrium was found.");
     drawn = solved.drawn;
-    const added =
-      step === null
-        ? `${flask.start.waterName}, ${flask.start.volume_mL} mL`
-        : step.kind === "add"
-          ? additionText(step)
-          : adjustmentText(step, filled.acids_mol[i] ?? 0);
+    const added = step === null ? waterAdded(flask.start) : stepAdded(step, filled.acids_mol[i] ?? null);
     states.push(stateOf(added, step?.say ?? null, contents, solved, setting));
   }
   const [start, ...steps] = states;
@@ -156,7 +160,7 @@ function solveOnce(contents: Contents, { known, chemistry, draws, demo }: Settin
 }
 
 function stateOf(
-  added: string,
+  added: Added,
   say: string | null,
   contents: Contents,
   { equilibrium, drawn }: Solved,
@@ -183,7 +187,7 @@ function stateOf(
     band: drawn.length === 0 ? null : bandOf(colour, drawn),
     cloudy: clouds.length > 0,
     clouds,
-    cloudiness: cloudinessInWords(clouds),
+    cloudiness: cloudinessOf(clouds),
     species_molPerL: Object.fromEntries(species),
     heldBy: held,
     remarks: remarksOn(equilibrium, totals, held, clouds, chemistry, context.flasks),
@@ -191,8 +195,8 @@ function stateOf(
   };
 }
 
-/** Says where flasks end with the same things in them: equilibrium has no memory of the order. */
-function sameContents(done: readonly Done[]): readonly FlaskRemark[] {
+/** Flasks that end with the same things in them: equilibrium has no memory of the order. */
+function sameContents(done: readonly Done[]): readonly SameContents[] {
   const alike = (one: Contents, other: Contents): boolean => {
     const names = new Set([...Object.keys(one.amounts_mol), ...Object.keys(other.amounts_mol)]);
     return [...names].every((name) => {
@@ -202,18 +206,10 @@ function sameContents(done: readonly Done[]): readonly FlaskRemark[] {
     });
   };
   return done.flatMap(({ shown, last }, i) =>
-    done.slice(i + 1).flatMap((other): FlaskRemark[] =>
-      alike(last, other.last)
-        ? [
-            {
-              text:
-                `“${shown.name}” and “${other.shown.name}” end with the same things in them, so in the same colour. ` +
-                "Equilibrium has no memory; if they differ on the bench, time or a solid is the cause.",
-              source: null,
-            },
-          ]
-        : [],
-    ),
+    done
+      .slice(i + 1)
+      .filter((other) => alike(last, other.last))
+      .map((other): SameContents => ({ a: shown.name, b: other.shown.name })),
   );
 }
 

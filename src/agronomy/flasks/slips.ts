@@ -5,7 +5,16 @@ import { completeWater, readWaterTest } from "../../water/index.ts";
 import type { Water } from "../../water/index.ts";
 import { SAME_BELOW } from "./compare.ts";
 import { runDemo } from "./run-demo.ts";
-import type { Addition, Demo, Flask, FlaskContext, FlaskColour, FlaskShow, FlaskStep } from "./types.ts";
+import type {
+  Addition,
+  Cloudiness,
+  Demo,
+  Flask,
+  FlaskContext,
+  FlaskColour,
+  FlaskShow,
+  FlaskStep,
+} from "./types.ts";
 
 /** Something that goes wrong at the bench, and the demonstration that it makes of the one meant. */
 export interface Slip {
@@ -21,7 +30,7 @@ export interface Slip {
 export interface SlipEffect {
   readonly flask: string;
   readonly colour: FlaskColour;
-  readonly cloudiness: string;
+  readonly cloudiness: Cloudiness;
   /** Difference from the colour meant. */
   readonly deltaE00: number;
 }
@@ -192,6 +201,6 @@ export function slipEffects(demo: Demo, show: FlaskShow, context: FlaskContext):
 /** Slips that change at least one flask so that it is seen. */
 export function visibleSlips(slips: readonly SlipSeen[]): readonly SlipSeen[] {
   return slips.filter(({ flasks }) =>
-    flasks.some((one) => one.deltaE00 >= SAME_BELOW || one.cloudiness !== "clear"),
+    flasks.some((one) => one.deltaE00 >= SAME_BELOW || one.cloudiness.kind !== "clear"),
   );
 }

@@ -1,4 +1,4 @@
-import type { Lab } from "../../colour/index.ts";
+import type { ColourLook, Lab } from "../../colour/index.ts";
 import type { ThermoData } from "../../chem/index.ts";
 import type { Water } from "../../water/index.ts";
 import type { TitledJob } from "../job.ts";
@@ -105,12 +105,12 @@ export interface Demo {
   readonly seen: SeenColours | null;
 }
 
-/** A colour with its figures and its name. */
+/** A colour with its figures and what it looks like. */
 export interface FlaskColour extends Lab {
   readonly hex: string;
   /** False when the true colour is stronger than a screen can show. */
   readonly inGamut: boolean;
-  readonly words: string;
+  readonly look: ColourLook;
 }
 
 /** Solid matter in suspension. */
@@ -119,6 +119,38 @@ export interface Cloud {
   /** mg per L of liquid. */
   readonly mgPerL: number;
 }
+
+/** How cloudy a liquid is, and of what, most first. */
+export type Cloudiness =
+  | { readonly kind: "clear" }
+  | { readonly kind: "faint" | "cloudy" | "thick"; readonly solids: readonly [string, ...string[]] };
+
+/** Acid or alkali that a stock is kept in. */
+export interface StockMedium {
+  readonly substance: string;
+  readonly molPerL: number;
+}
+
+/** What went into a flask: the water it starts with, something measured in, or acid or alkali that sets its pH. */
+export type Added =
+  | { readonly kind: "water"; readonly water: string; readonly volume_mL: number }
+  | {
+      readonly kind: "measured";
+      /** Amount and strength as they were written; no strength for the thing as bought. */
+      readonly amount: string;
+      readonly substance: string;
+      readonly strength: string | null;
+      /** null for water. */
+      readonly medium: StockMedium | null;
+    }
+  | {
+      readonly kind: "pH set";
+      readonly pH: number;
+      readonly substance: string;
+      readonly molPerL: number;
+      /** About how much it takes [mL]. */
+      readonly about_mL: number;
+    };
 
 /** How the colour may differ over the published spread of constants and optical figures. */
 export interface ColourBand {
@@ -139,7 +171,7 @@ export interface FlaskRemark {
 
 /** A flask after one step. */
 export interface FlaskState {
-  readonly added: string;
+  readonly added: Added;
   readonly say: string | null;
   readonly volume_mL: number;
   readonly pH: number;
@@ -150,8 +182,7 @@ export interface FlaskState {
   readonly band: ColourBand | null;
   readonly cloudy: boolean;
   readonly clouds: readonly Cloud[];
-  /** Cloudiness in words; "clear" for none. */
-  readonly cloudiness: string;
+  readonly cloudiness: Cloudiness;
   readonly species_molPerL: Readonly<Record<string, number>>;
   /** Of each metal, which share [1] each partner holds; "free" for the hydrated ion and its hydroxo forms. */
   readonly heldBy: Readonly<Record<string, Readonly<Record<string, number>>>>;
@@ -178,6 +209,12 @@ export interface FlaskPair {
   /** Share of draws in which `a` is the darker one. */
   readonly aDarker: number;
   readonly verdict: string;
+}
+
+/** Two flasks that end with the same things in them. */
+export interface SameContents {
+  readonly a: string;
+  readonly b: string;
 }
 
 /** The flasks from dark to light, and how sure that is. */
@@ -212,7 +249,7 @@ export interface FlaskShow {
   readonly order: DarknessOrder;
   readonly optics: readonly OpticsUsed[];
   readonly draws: number;
-  readonly remarks: readonly FlaskRemark[];
+  readonly sameContents: readonly SameContents[];
   readonly sources: readonly SourceUsed[];
   readonly versions: { readonly hardstand: string; readonly data: string };
 }

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import type { ReactElement } from "react";
 import type { FlaskShow, ShoppingItem, SlipSeen, Stock } from "../../agronomy/index.ts";
-import { addedText, cloudText, colourText, substanceText } from "../../report/index.ts";
+import { addedText, liquidText, mediumText, withStrength } from "../../report/index.ts";
 import type { Language } from "../../words/index.ts";
 import { sayIn, useLanguage, useSay } from "../language/language-context.ts";
 import { Text } from "../language/text.tsx";
@@ -71,7 +71,7 @@ function Bench({ view, show }: { view: BenchView; show: FlaskShow }): ReactEleme
             <h5>{language.page(flask.name)}</h5>
             <ol>
               {[flask.start, ...flask.steps].map(({ added }, i) => (
-                <li key={`${String(i)} ${added}`}>{addedText(added, language)}</li>
+                <li key={i}>{addedText(added, language)}</li>
               ))}
             </ol>
           </section>
@@ -101,13 +101,13 @@ function Stocks({ stocks }: { stocks: readonly Stock[] }): ReactElement {
         <tbody>
           {stocks.map(({ substance, strength, measure, isAcid, medium, make_mL, needed_mL }) => (
             <tr key={`${substance} ${strength}`}>
-              <th scope="row">{substanceText(`${substance}, ${strength}`, language)}</th>
+              <th scope="row">{withStrength({ substance, strength }, language)}</th>
               <td>
                 {measure === null
                   ? say("dilute the product you have")
                   : `${figure(measure.value, 3, language)} ${measure.unit}${isAcid ? `, ${say("poured into the water")}` : ""}`}
               </td>
-              <td>{substanceText(medium, language)}</td>
+              <td>{mediumText(medium, language)}</td>
               <td>{make_mL} mL</td>
               <td>{figure(needed_mL, 3, language)} mL</td>
             </tr>
@@ -160,8 +160,7 @@ function Slips({ slips }: { slips: readonly SlipSeen[] }): ReactElement {
 function plainest(flasks: SlipSeen["flasks"], language: Language): string {
   const [first] = flasks.toSorted((one, other) => other.deltaE00 - one.deltaE00);
   if (first === undefined) return "";
-  const cloudy = first.cloudiness === "clear" ? "" : `, ${cloudText(first.cloudiness, language)}`;
-  return `${language.page(first.flask)}: ${colourText(first.colour.words, language)}${cloudy}`;
+  return `${language.page(first.flask)}: ${liquidText(first, language)}`;
 }
 
 function shoppingWords({ name, amount, note }: ShoppingItem, language: Language): string {

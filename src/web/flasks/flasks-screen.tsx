@@ -1,6 +1,6 @@
 import { useState } from "react";
 import type { ReactElement, ReactNode } from "react";
-import { comparisonText } from "../../report/index.ts";
+import { sameContentsText } from "../../report/index.ts";
 import { BenchPanel } from "./bench-panel.tsx";
 import { DEMOS } from "./demos.ts";
 import { FarmPanel } from "./farm-panel.tsx";
@@ -181,8 +181,8 @@ function Comparison({ view, working }: { view: ShowView; working: boolean }): Re
           </tbody>
         </table>
       </div>
-      {show.remarks.map(({ text }) => (
-        <p key={text}>{comparisonText(text, language)}</p>
+      {show.sameContents.map((same) => (
+        <p key={`${same.a} ${same.b}`}>{sameContentsText(same, language)}</p>
       ))}
     </section>
   );

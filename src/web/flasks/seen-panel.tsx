@@ -116,7 +116,7 @@ export function SeenPanel({ show, check, onCompare }: SeenProps): ReactElement {
               <li key={flask}>
                 {say("{flask}: {colour} after the white patch, ΔE00 {difference}, {verdict}", {
                   flask: language.page(flask),
-                  colour: colourText(corrected.words, language),
+                  colour: colourText(corrected.look, language),
                   difference: deltaE00.toFixed(0),
                   verdict: asComputed ? say("as computed") : say("not as computed"),
                 })}

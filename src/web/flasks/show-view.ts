@@ -3,7 +3,7 @@ import {
   addedText,
   estimatesInWords,
   flasksDrawing,
-  lookInWords,
+  liquidText,
   orderInWords,
   sharesInWords,
   stateAt,
@@ -30,7 +30,7 @@ function stepView(flask: FlaskShown, step: number, language: Language): FlaskSte
   return {
     flask: flask.name,
     added: step > flask.steps.length ? null : addedText(state.added, language),
-    look: lookInWords(state, language),
+    look: liquidText(state, language),
     say: state.say,
     held: Object.entries(state.heldBy).map(
       ([metal, shares]) => `${language.phrases.name(metal)}: ${sharesInWords(shares, language)}`,
