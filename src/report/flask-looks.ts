@@ -82,9 +82,15 @@ export function addedText(added: Added, language: Language = ENGLISH): string {
         pH: numberText(`${added.pH}`, language),
         what: name(added.substance),
         strength: numberText(`${added.molPerL} mol/L`, language),
-        amount: numberText(`${added.about_mL.toPrecision(2)} mL`, language),
+        amount: numberText(`${twoFigures(added.about_mL)} mL`, language),
       });
   }
+}
+
+/** A rough amount as people write it: "0.50", "12", "120". */
+function twoFigures(amount: number): string {
+  const figures = amount.toPrecision(2);
+  return Number(figures) < 100 ? figures : String(Number(figures));
 }
 
 /** A substance and how strong it is, in words: "hydrochloric acid, 1 mol/L". */

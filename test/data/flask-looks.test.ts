@@ -139,6 +139,10 @@ describe("English is put together from the same parts", () => {
       "pH set to 2.5 with hydrochloric acid, 1 mol/L (about 0.32 mL)",
       { kind: "pH set", pH: 2.5, substance: "hydrochloric acid", molPerL: 1, about_mL: 0.3162 },
     ],
+    [
+      "pH set to 9 with sodium hydroxide, 1 mol/L (about 120 mL)",
+      { kind: "pH set", pH: 9, substance: "sodium hydroxide", molPerL: 1, about_mL: 123.4 },
+    ],
   ] as const)("what went in: %s", (words, added) => {
     expect(addedText(added)).toBe(words);
   });
