@@ -1,24 +1,18 @@
 import type { ReactElement } from "react";
 import { renderToStaticMarkup } from "react-dom/server";
 import { emptyBook } from "../records/index.ts";
-import { BottomBar } from "./bottom-bar.tsx";
-import { DraftContext, FormContext } from "./form/form-context.ts";
-import type { FormView } from "./form/form-context.ts";
 import { WaterGroup } from "./form/water-group.tsx";
 import { blankDraft } from "./job/draft.ts";
 import { documentOf } from "./job/to-document.ts";
-import { JobsBar } from "./jobs/jobs-bar.tsx";
 import type { BookView } from "./jobs/use-book.ts";
-import { ENGLISH } from "../words/index.ts";
-import { sayIn } from "./language/language-context.ts";
-import { OfflineBar } from "./offline/offline-bar.tsx";
-import { Toolbar } from "./toolbar.tsx";
+import { PageFrame } from "./page-frame.tsx";
+import type { FrameEngine } from "./page-frame.tsx";
 
 const nothing = (): void => undefined;
 
 /**
  * The first screen as it is for every job, in English: what is not known before the jobs are read stays empty. It is
- * made of the page's own parts, so that the page takes its place without anything moving.
+ * the page's own frame and its first group, so that the page takes its place without anything moving.
  */
 function FirstScreen(): ReactElement {
   const blank = blankDraft();
@@ -34,33 +28,24 @@ function FirstScreen(): ReactElement {
     change: nothing,
     begin: nothing,
   };
-  const form: FormView = {
-    dispatch: nothing,
+  const engine: FrameEngine = {
+    answer: null,
+    first: null,
+    waiting: true,
+    blocked: false,
+    failed: false,
     catalogue: null,
     issues: [],
     readSheet: () => Promise.reject(new Error("there is no engine yet")),
   };
-  const say = sayIn(ENGLISH);
   return (
-    <div className="page">
-      <Toolbar state={state} dispatch={nothing} onBegin={nothing} document={documentOf(draft)} />
-      <JobsBar view={jobs} />
-      <OfflineBar />
-      <main className="columns">
-        <div className="know">
-          <h2>{say("What you know")}</h2>
-          <FormContext value={form}>
-            <DraftContext value={draft}>
-              <WaterGroup others={false} />
-            </DraftContext>
-          </FormContext>
-        </div>
-        <div className="follows">
-          <h2>{say("What follows")}</h2>
-        </div>
-      </main>
-      <BottomBar planned={null} first={null} picked={null} waiting />
-    </div>
+    <PageFrame
+      jobs={jobs}
+      document={documentOf(draft)}
+      engine={engine}
+      picked={null}
+      groups={<WaterGroup others={false} />}
+    />
   );
 }
 
