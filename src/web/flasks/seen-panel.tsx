@@ -104,33 +104,40 @@ export function SeenPanel({ show, check, onCompare }: SeenProps): ReactElement {
       >
         {say("Compare with what was computed")}
       </button>
-      {check !== null && (
-        <div role="status" data-testid="seen-verdict">
-          <p>
-            <strong>
-              <Text of={check.verdict} />
-            </strong>
-          </p>
-          <ul>
-            {check.flasks.map(({ flask, corrected, deltaE00, asComputed }) => (
-              <li key={flask}>
-                {say("{flask}: {colour} after the white patch, ΔE00 {difference}, {verdict}", {
-                  flask: language.page(flask),
-                  colour: colourText(corrected.look, language),
-                  difference: deltaE00.toFixed(0),
-                  verdict: asComputed ? say("as computed") : say("not as computed"),
-                })}
-              </li>
-            ))}
-            {check.explanations.map(({ id, what, mend }) => (
-              <li key={id}>
-                <Text of={what} />: <Text of={mend} />
-              </li>
-            ))}
-          </ul>
-        </div>
-      )}
+      {check !== null && <Verdict check={check} />}
     </details>
+  );
+}
+
+/** Whether the show went as computed, flask by flask, and what would explain it where it did not. */
+function Verdict({ check }: { check: ShowCheck }): ReactElement {
+  const language = useLanguage();
+  const say = sayIn(language);
+  return (
+    <div role="status" data-testid="seen-verdict">
+      <p>
+        <strong>
+          <Text of={check.verdict} />
+        </strong>
+      </p>
+      <ul>
+        {check.flasks.map(({ flask, corrected, deltaE00, asComputed }) => (
+          <li key={flask}>
+            {say("{flask}: {colour} after the white patch, ΔE00 {difference}, {verdict}", {
+              flask: language.page(flask),
+              colour: colourText(corrected.look, language),
+              difference: deltaE00.toFixed(0),
+              verdict: asComputed ? say("as computed") : say("not as computed"),
+            })}
+          </li>
+        ))}
+        {check.explanations.map(({ id, what, mend }) => (
+          <li key={id}>
+            <Text of={what} />: <Text of={mend} />
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }
 
