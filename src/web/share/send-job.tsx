@@ -18,7 +18,6 @@ export function SendJob({ view, onSaid, onOpenLink }: SendProps): ReactElement {
   const job = findJob(view.book, view.book.open);
   const link = useLinkOf(job?.document ?? {});
   const say = useSay();
-  const [pasted, setPasted] = useState("");
   const name = job === null ? "" : jobName(job, say);
   const copy = async (): Promise<void> => {
     try {
@@ -76,31 +75,40 @@ export function SendJob({ view, onSaid, onOpenLink }: SendProps): ReactElement {
           {say("Save as a file")}
         </button>
       </div>
-      <form
-        className="add-row"
-        onSubmit={(event) => {
-          event.preventDefault();
-          setPasted("");
-          void onOpenLink(pasted);
-        }}
-      >
-        <div className="field">
-          <label htmlFor="pasted-link">{say("A link that was sent to you")}</label>
-          <input
-            id="pasted-link"
-            type="text"
-            autoComplete="off"
-            value={pasted}
-            onChange={(event) => {
-              setPasted(event.target.value);
-            }}
-          />
-        </div>
-        <button type="submit" className="quiet">
-          {say("Open the link")}
-        </button>
-      </form>
+      <SentLink onOpen={onOpenLink} />
     </>
+  );
+}
+
+/** Opens a link that another person sent. */
+function SentLink({ onOpen }: { onOpen: (text: string) => Promise<void> }): ReactElement {
+  const say = useSay();
+  const [pasted, setPasted] = useState("");
+  return (
+    <form
+      className="add-row"
+      onSubmit={(event) => {
+        event.preventDefault();
+        setPasted("");
+        void onOpen(pasted);
+      }}
+    >
+      <div className="field">
+        <label htmlFor="pasted-link">{say("A link that was sent to you")}</label>
+        <input
+          id="pasted-link"
+          type="text"
+          autoComplete="off"
+          value={pasted}
+          onChange={(event) => {
+            setPasted(event.target.value);
+          }}
+        />
+      </div>
+      <button type="submit" className="quiet">
+        {say("Open the link")}
+      </button>
+    </form>
   );
 }
 
