@@ -6,9 +6,11 @@ import { draftOf } from "./job/from-document.ts";
 import type { JobAction, JobState } from "./job/job-state.ts";
 import type { JobDocument } from "./job/to-document.ts";
 import { useSay } from "./language/language-context.ts";
+import type { Say } from "./language/language-context.ts";
 import { LanguageSelect } from "./language/language-select.tsx";
 import { BrightLightCheck } from "./light/bright-light-check.tsx";
 import { readKeyed } from "./read-document.ts";
+import type { DocumentRead, KeyedDocument } from "./read-document.ts";
 import { saveText } from "./save-text.ts";
 import { SAMPLES } from "./samples.ts";
 import { ToolsFold } from "./tools-fold.tsx";
@@ -32,27 +34,9 @@ export function Toolbar(props: ToolbarProps): ReactElement {
   const [problem, setProblem] = useState<string | null>(null);
   const last = state.undo.at(-1);
   const open = async (chosen: File): Promise<void> => {
-    if (chosen.size > MOST_BYTES) {
-      setProblem(
-        say("{name} is {size} kB; a job is at most 1000 kB.", {
-          name: chosen.name,
-          size: Math.round(chosen.size / 1000),
-        }),
-      );
-      return;
-    }
-    const text = await chosen.text();
-    if (/^(?:%PDF|PK)/.test(text)) {
-      setProblem(
-        say("{name} is no job. A laboratory sheet is opened in the water test.", { name: chosen.name }),
-      );
-      return;
-    }
-    const otherwise = say("This file holds no job. A job is a JSON or YAML file with water, spray and mix.");
-    const read = await readKeyed(text, say, otherwise);
+    const read = await readJob(chosen, say);
     setProblem(read.ok ? null : read.problem);
-    if (!read.ok) return;
-    onBegin(draftOf(read.document, "file"), true);
+    if (read.ok) onBegin(draftOf(read.document, "file"), true);
   };
   return (
     <header className="toolbar">
@@ -138,4 +122,23 @@ export function Toolbar(props: ToolbarProps): ReactElement {
       )}
     </header>
   );
+}
+
+/** What a file chosen as a job holds; or why it is none, in words. */
+async function readJob(chosen: File, say: Say): Promise<DocumentRead<KeyedDocument>> {
+  const { name, size } = chosen;
+  if (size > MOST_BYTES) {
+    const problem = say("{name} is {size} kB; a job is at most 1000 kB.", {
+      name,
+      size: Math.round(size / 1000),
+    });
+    return { ok: false, problem };
+  }
+  const text = await chosen.text();
+  if (/^(?:%PDF|PK)/.test(text)) {
+    const problem = say("{name} is no job. A laboratory sheet is opened in the water test.", { name });
+    return { ok: false, problem };
+  }
+  const otherwise = say("This file holds no job. A job is a JSON or YAML file with water, spray and mix.");
+  return readKeyed(text, say, otherwise);
 }

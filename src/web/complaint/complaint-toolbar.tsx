@@ -4,8 +4,10 @@ import type { Answered } from "../engine/messages.ts";
 import type { Draft } from "../job/draft.ts";
 import type { JobDocument } from "../job/to-document.ts";
 import { useSay } from "../language/language-context.ts";
+import type { Say } from "../language/language-context.ts";
 import { BrightLightCheck } from "../light/bright-light-check.tsx";
 import { readKeyed } from "../read-document.ts";
+import type { DocumentRead, KeyedDocument } from "../read-document.ts";
 import { saveText } from "../save-text.ts";
 import { complaintAbout, complaintOf } from "./complaint-draft.ts";
 import type { ComplaintAction, ComplaintState } from "./use-complaint.ts";
@@ -29,20 +31,11 @@ export function ComplaintToolbar(props: ComplaintToolbarProps): ReactElement {
   const [problem, setProblem] = useState<string | null>(null);
   const last = state.undo.at(-1);
   const openFile = async (chosen: File): Promise<void> => {
-    const otherwise = say("This file holds no record of a complaint.");
-    if (chosen.size > MOST_BYTES) {
-      setProblem(otherwise);
-      return;
-    }
-    const read = await readKeyed(await chosen.text(), say, otherwise);
-    const isRecord = read.ok && "hardstand-complaint" in read.document;
-    setProblem(isRecord ? null : read.ok ? otherwise : read.problem);
-    if (isRecord)
-      dispatch({
-        type: "step",
-        what: say("Record of a file opened"),
-        change: () => complaintOf(read.document),
-      });
+    const read = await readRecord(chosen, say);
+    setProblem(read.ok ? null : read.problem);
+    if (!read.ok) return;
+    const { document: record } = read;
+    dispatch({ type: "step", what: say("Record of a file opened"), change: () => complaintOf(record) });
   };
   return (
     <header className="toolbar">
@@ -136,4 +129,13 @@ export function ComplaintToolbar(props: ComplaintToolbarProps): ReactElement {
       )}
     </header>
   );
+}
+
+/** What a file chosen as a record holds; or why it is none, in words. */
+async function readRecord(chosen: File, say: Say): Promise<DocumentRead<KeyedDocument>> {
+  const otherwise = say("This file holds no record of a complaint.");
+  const none = { ok: false, problem: otherwise } as const;
+  if (chosen.size > MOST_BYTES) return none;
+  const read = await readKeyed(await chosen.text(), say, otherwise);
+  return read.ok && !("hardstand-complaint" in read.document) ? none : read;
 }
