@@ -29,6 +29,15 @@ export function CardSection({ card }: { card: string | null }): ReactElement {
   );
 }
 
+/** On a screen the card is as wide as its place, and keeps to the least text and stroke of bright light. */
+const ON_SCREEN = `@media screen {
+  .card { width: auto; padding: 0; }
+  .card > * { font-size: max(1em, var(--least-text, 0px)); }
+  .card .small, .card .evidence { font-size: max(0.85em, var(--least-text, 0px)); }
+  .card .amount small { font-size: max(0.5em, var(--least-text, 0px)); }
+  .card li.step { border-bottom-width: max(1px, var(--stroke, 1px)); }
+}`;
+
 /** The card's own style and body, without the page around it; its text is escaped where it is made. */
 function shadowOf(page: string): string {
   const parsed = new DOMParser().parseFromString(page, "text/html");
@@ -42,5 +51,5 @@ function shadowOf(page: string): string {
     .replace(/\bbody\b/g, ":host")
     .replace(/\bh1\b/g, "h4")
     .replace(/\bh2\b/g, "h5");
-  return `<style>${scoped} @media screen { .card { width: auto; padding: 0; } }</style><div class="card">${body}</div>`;
+  return `<style>${scoped} ${ON_SCREEN}</style><div class="card">${body}</div>`;
 }
