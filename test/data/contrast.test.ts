@@ -114,9 +114,10 @@ const PLACES: Readonly<Record<string, (mode: Mode) => boolean>> = {
   ".outdoor": ({ outdoor }) => outdoor,
 };
 const CONDITIONS: Readonly<Record<string, (mode: Mode) => boolean>> = {
-  "@media (prefers-color-scheme: dark)": ({ dark }) => dark,
+  "@media screen and (prefers-color-scheme: dark)": ({ dark }) => dark,
   "@media (prefers-contrast: more)": ({ more }) => more,
-  "@media (prefers-contrast: more) and (prefers-color-scheme: dark)": ({ dark, more }) => dark && more,
+  "@media screen and (prefers-contrast: more) and (prefers-color-scheme: dark)": ({ dark, more }) =>
+    dark && more,
   "@media (forced-colors: active)": ({ forced }) => forced,
 };
 

@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import type { Download, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { violationsOf } from "./look.ts";
 import { setStage, unfoldTools } from "./page.ts";
 import type { Stage } from "./page.ts";
 import { newProfile } from "./profile.ts";
@@ -205,7 +204,7 @@ test("two windows of one device show the same job, and neither takes from the ot
 test.each([
   [360, 740],
   [1280, 900],
-])("the list of jobs has no accessibility violation and fits at %i × %i", async (width, height) => {
+])("the list of jobs fits at %i × %i", async (width, height) => {
   const page = await stage.visit(width, height);
   await page.fill(TITLE, "A title that is long enough to need more than one line on a telephone");
   await openJobs(page);
@@ -217,6 +216,5 @@ test.each([
     .getByRole("button", { name: /^Delete/ })
     .first()
     .click();
-  expect(await violationsOf(page)).toEqual([]);
   expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(width);
 });

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { fileURLToPath } from "node:url";
-import { overhang, smallControls, unfold, violationsInEveryLook } from "./look.ts";
+import { overhang, smallControls, unfold } from "./look.ts";
 import { setStage, SOON } from "./page.ts";
 import type { Stage } from "./page.ts";
 
@@ -14,7 +14,7 @@ afterAll(async () => {
 
 const TWO_SOURCES = fileURLToPath(new URL("../../examples/jobs/two-sources.yaml", import.meta.url));
 
-test("money for a season, and what is published of the actives, on a phone and in every look", async () => {
+test("money for a season, and what is published of the actives, on a phone", async () => {
   const page = await stage.visit(360, 740);
   await page.getByLabel("Job file").setInputFiles(TWO_SOURCES);
   await expect.poll(() => page.inputValue("#field-title"), SOON).toContain("rain tank");
@@ -39,5 +39,4 @@ test("money for a season, and what is published of the actives, on a phone and i
   await unfold(page, "#section-known");
   expect(await smallControls(page)).toEqual([]);
   expect(await overhang(page)).toBe(0);
-  expect(await violationsInEveryLook(page, "#section-known")).toEqual([]);
 }, 300_000);

@@ -7,7 +7,6 @@ import { builtInTrade, planJob, readJob } from "../../src/agronomy/index.ts";
 import { builtInThermo } from "../../src/chem/index.ts";
 import { planHtml } from "../../src/report/index.ts";
 import { loadLanguage } from "../../src/words/index.ts";
-import { violationsOf } from "./look.ts";
 import { setStage, SOON, unfoldTools } from "./page.ts";
 import type { Stage } from "./page.ts";
 
@@ -48,6 +47,7 @@ test("the main flow runs in German on a phone: a reading, the answer, the card; 
   expect(await page.getByRole("heading", { name: "Wasseranalyse" }).count()).toBe(1);
 });
 
+<<<<<<< HEAD
 // The languages share their markup: one of them stands for all.
 test("in German no rule of accessibility is broken", async () => {
   const page = await stage.open(360, 740);
@@ -91,6 +91,8 @@ test.each([
   240_000,
 );
 
+=======
+>>>>>>> 5fd0e8c (Look at every screen in every state, look and bright light with axe, and at what is printed)
 test.each(["en-US", "de", "fr", "es"] as const)(
   "the card in %s prints on exactly one page, A4 and Letter",
   async (tag) => {

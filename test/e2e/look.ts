@@ -9,7 +9,11 @@ export interface Look {
 
 /** Every look of the page: as it comes, dark, with the system's own colours, and with more contrast. */
 export const LOOKS: readonly Look[] = [
-  { name: "light", set: (page) => page.emulateMedia({ colorScheme: "light", forcedColors: "none" }) },
+  {
+    name: "light",
+    set: (page) =>
+      page.emulateMedia({ colorScheme: "light", forcedColors: "none", contrast: "no-preference" }),
+  },
   { name: "dark", set: (page) => page.emulateMedia({ colorScheme: "dark" }) },
   { name: "forced colours", set: (page) => page.emulateMedia({ forcedColors: "active" }) },
   {
@@ -60,10 +64,17 @@ function firstDifference(one: string, other: string): string {
   return `"${one.slice(at - 60, at + 60)}" against "${other.slice(at - 60, at + 60)}"`;
 }
 
+/** The marks of the page. */
+function marks(page: Page, within: string): Promise<string> {
+  return page
+    .locator(within)
+    .first()
+    .evaluate((element) => element.outerHTML);
+}
+
 /** What a reader of the page is given: its marks, and what of them is there to be read. */
 async function content(page: Page, within: string): Promise<string> {
-  const place = page.locator(within).first();
-  return `${await place.evaluate((element) => element.outerHTML)}\n${await place.ariaSnapshot()}`;
+  return `${await marks(page, within)}\n${await page.locator(within).first().ariaSnapshot()}`;
 }
 
 /** Readings, a quarter of a second apart, that must agree for a page to have settled, and most that are made. */
@@ -75,9 +86,9 @@ async function settledContent(page: Page, within: string): Promise<string> {
   let before = "";
   let alike = 0;
   for (let i = 0; i < MOST_READINGS; i++) {
-    const now = await content(page, within);
+    const now = await marks(page, within);
     alike = now === before ? alike + 1 : 1;
-    if (alike === SETTLED) return now;
+    if (alike === SETTLED) return content(page, within);
     before = now;
     await page.waitForTimeout(250);
   }
@@ -102,6 +113,21 @@ export async function violationsInEveryLook(page: Page, within = "body"): Promis
   }
   await LOOKS[0]?.set(page);
   return found;
+}
+
+/**
+ * What is hard to read in bright light, on a device that asks for dark; the page is left as it was. Its switch is at the
+ * head of every screen.
+ */
+export async function violationsInBrightLight(page: Page, within = "body"): Promise<readonly string[]> {
+  // The plan stays, hidden, behind the other screens.
+  const brightLight = page.locator(".tool-check input:visible");
+  await brightLight.check();
+  await page.emulateMedia({ colorScheme: "dark" });
+  const found = await violationsOf(page, within, "bright colours");
+  await brightLight.uncheck();
+  await LOOKS[0]?.set(page);
+  return found.map((one) => `bright light: ${one}`);
 }
 
 /** Controls smaller than a gloved finger needs, in words. */

@@ -1,5 +1,4 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { unfold, violationsOf } from "./look.ts";
 import { setStage } from "./page.ts";
 import type { Stage } from "./page.ts";
 
@@ -46,11 +45,4 @@ test("on a slow phone the page lies still while it comes in and is answered", as
   expect(seen.reports).toBeGreaterThan(0);
   expect(seen.shift).toBeLessThanOrEqual(MOST_SHIFT);
   await context.close();
-});
-
-test("in bright light all text has seven times the brightness of its ground, or its ground of it", async () => {
-  const page = await stage.open(360, 740);
-  await page.getByLabel("Bright light").check();
-  await unfold(page);
-  expect(await violationsOf(page, "body", "bright colours")).toEqual([]);
 });
