@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { unfold } from "./look.ts";
+import { brightLightOf, unfold } from "./look.ts";
 import { setStage } from "./page.ts";
 import type { Stage } from "./page.ts";
 
@@ -87,7 +87,7 @@ async function brightAt(address: string, ready: string): Promise<Page> {
   const page = await (await stage.browser.newContext({ viewport: { width: 360, height: 740 } })).newPage();
   await page.goto(`${stage.address}${address}`);
   await page.waitForSelector(ready, { timeout: 90_000 });
-  await page.locator(".tool-check input:visible").check();
+  await brightLightOf(page).check();
   await unfold(page);
   return page;
 }
@@ -97,7 +97,7 @@ test("in bright light nothing of the plan is grey, small, light or thin", async 
   await page.waitForSelector('[data-testid="workings"] figure', { timeout: 90_000 });
   expect(await page.evaluate(hardToSee, LEAST)).toEqual([]);
   // Without it there is all of that: what is measured is there to be found.
-  await page.getByLabel("Bright light").uncheck();
+  await brightLightOf(page).uncheck();
   const usual = (await page.evaluate(hardToSee, LEAST)).join("\n");
   for (const what of [
     "text rgb(69, 82, 94)",

@@ -16,7 +16,13 @@ import {
 } from "../../src/agronomy/index.ts";
 import { builtInThermo } from "../../src/chem/index.ts";
 import { complaintHtml, flasksHtml, planHtml } from "../../src/report/index.ts";
-import { unfold, violationsInBrightLight, violationsInEveryLook, violationsOf } from "./look.ts";
+import {
+  brightLightOf,
+  unfold,
+  violationsInBrightLight,
+  violationsInEveryLook,
+  violationsOf,
+} from "./look.ts";
 import { setStage, SOON, unfoldTools } from "./page.ts";
 import type { Stage } from "./page.ts";
 
@@ -263,26 +269,6 @@ test.each([
   300_000,
 );
 
-test("bright light stays on from screen to screen, and after a reload", async () => {
-  const page = await sceneOf({ address: "", come: planned });
-  const isBright = (): Promise<boolean> => page.locator(".tool-check input:visible").isChecked();
-  await page.getByLabel("Bright light").check();
-  await unfoldTools(page);
-  for (const [link, title] of [
-    ["Complaint", "#complaint-title"],
-    ["Back to the spray plan", "#field-title"],
-    ["Flasks", '[data-flasks="done"]'],
-  ] as const) {
-    await page.getByRole("link", { name: link }).click();
-    await page.locator(title).waitFor();
-    expect(await isBright(), link).toBe(true);
-  }
-  await page.reload();
-  await shown(page);
-  expect(await isBright()).toBe(true);
-  await page.context().close();
-});
-
 /** Pages as the engine writes them, each by what it is. */
 async function written(): Promise<Readonly<Record<string, string>>> {
   const [trade, thermo, flasks] = [builtInTrade(), builtInThermo(), builtInFlasks()];
@@ -327,7 +313,7 @@ test.each([
   "nor where the page itself is printed, which is the card alone: %s, bright light %s",
   async (colorScheme, bright) => {
     const page = await sceneOf({ address: "", come: planned });
-    await page.getByLabel("Bright light").setChecked(bright);
+    await brightLightOf(page).setChecked(bright);
     await page.emulateMedia({ media: "print", colorScheme });
     expect(await page.locator("main section[id]:visible").count()).toBe(1);
     expect(await violationsOf(page)).toEqual([]);

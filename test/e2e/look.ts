@@ -1,5 +1,5 @@
 import { AxeBuilder } from "@axe-core/playwright";
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 
 /** A way the page can be looked at. */
 export interface Look {
@@ -115,13 +115,17 @@ export async function violationsInEveryLook(page: Page, within = "body"): Promis
   return found;
 }
 
+/** The switch for bright light of the screen that is shown; the plan stays, hidden, behind the others. */
+export function brightLightOf(page: Page): Locator {
+  return page.getByRole("checkbox", { name: "Bright light" });
+}
+
 /**
  * What is hard to read in bright light, on a device that asks for dark; the page is left as it was. Its switch is at the
  * head of every screen.
  */
 export async function violationsInBrightLight(page: Page, within = "body"): Promise<readonly string[]> {
-  // The plan stays, hidden, behind the other screens.
-  const brightLight = page.locator(".tool-check input:visible");
+  const brightLight = brightLightOf(page);
   await brightLight.check();
   await page.emulateMedia({ colorScheme: "dark" });
   const found = await violationsOf(page, within, "bright colours");
