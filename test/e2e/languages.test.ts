@@ -47,14 +47,6 @@ test("the main flow runs in German on a phone: a reading, the answer, the card; 
   expect(await page.getByRole("heading", { name: "Wasseranalyse" }).count()).toBe(1);
 });
 
-<<<<<<< HEAD
-// The languages share their markup: one of them stands for all.
-test("in German no rule of accessibility is broken", async () => {
-  const page = await stage.open(360, 740);
-  await choose(page, "de", "Halt.");
-  expect(await violationsOf(page)).toEqual([]);
-});
-
 // The titles of works stay in the language they were written in: they are listed apart.
 test.each([
   ["de", "Vor dem Start", "Jedes mg/L kann etwa 3 mg/L Glyphosat binden.", "a. Metall, dann Herbizid"],
@@ -91,8 +83,6 @@ test.each([
   240_000,
 );
 
-=======
->>>>>>> 5fd0e8c (Look at every screen in every state, look and bright light with axe, and at what is printed)
 test.each(["en-US", "de", "fr", "es"] as const)(
   "the card in %s prints on exactly one page, A4 and Letter",
   async (tag) => {
