@@ -46,7 +46,11 @@ describe("a flask step by step", () => {
   });
 
   it("starts as clear, neutral water", () => {
-    expect(flask!.start.colour).toMatchObject({ hex: "#ffffff", L: 100, look: { kind: "grey", grey: "no colour" } });
+    expect(flask!.start.colour).toMatchObject({
+      hex: "#ffffff",
+      L: 100,
+      look: { kind: "grey", grey: "no colour" },
+    });
     expect(flask!.start.pH).toBeCloseTo(7, 1);
   });
 
