@@ -72,8 +72,9 @@ function wayOf(node: ts.Node, text: string): ShownText["how"] | null {
   return inWords(node) || isWords(text) ? "handed on" : null;
 }
 
-/** Words rather than a key: two of them, or one with a capital. */
-function isWords(text: string): boolean {
+/** Words rather than a key: two of them, or one with a capital; tags that say nothing left out. */
+function isWords(marked: string): boolean {
+  const text = marked.replace(/<\/?[a-z]+(?: class="[^"]*")?>/g, "");
   return (
     /\p{L}{2,}[,;:]? +\(?\p{L}{2,}/u.test(text) ||
     /^\p{Lu}\p{Ll}{2,}/u.test(text) ||

@@ -51,5 +51,5 @@ function shadowOf(page: string): string {
     .replace(/\bbody\b/g, ":host")
     .replace(/\bh1\b/g, "h4")
     .replace(/\bh2\b/g, "h5");
-  return `<style>${scoped} ${ON_SCREEN}</style><div class="card">${body}</div>`;
+  return `<style>${scoped}${ON_SCREEN}</style><div class="card">${body}</div>`;
 }
