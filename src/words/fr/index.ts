@@ -36,10 +36,11 @@ import { SHEET } from "./sheet.ts";
 import { THRESHOLDS } from "./thresholds.ts";
 import { WORKINGS } from "./workings.ts";
 import { PRODUCT_CAUTIONS } from "./product-cautions.ts";
+import { unbroken } from "./unbroken.ts";
 
 /** French, not yet checked by an adviser who speaks it. */
 export const FRENCH: LanguagePack = {
-  words: {
+  words: unbroken({
     answers: ANSWERS,
     card: CARD,
     certainty: CERTAINTY,
@@ -48,8 +49,8 @@ export const FRENCH: LanguagePack = {
     grower: GROWER,
     issues: ISSUES,
     plan: PLAN,
-  },
-  phrases: {
+  }),
+  phrases: unbroken({
     ...ACTIVES,
     ...CHEMISTRIES,
     ...FILLING,
@@ -69,8 +70,8 @@ export const FRENCH: LanguagePack = {
     ...COMPLAINT_CAUSES,
     ...FLASK_PHRASES,
     ...DEMONSTRATIONS,
-  },
-  page: {
+  }),
+  page: unbroken({
     ...PAGE,
     ...FORM,
     ...OWN_FIELDS,
@@ -81,5 +82,5 @@ export const FRENCH: LanguagePack = {
     ...COMPLAINT,
     ...FLASKS,
     ...FLASK_LOOKS,
-  },
+  }),
 };
