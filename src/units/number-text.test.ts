@@ -51,6 +51,12 @@ describe("readNumberText", () => {
     });
   });
 
+  test("the readings named have no second reading themselves", () => {
+    const [issue] = readNumberText("1,125", "value").issues;
+    expect(issue?.expected).toBe("1125 or 1.1250");
+    expect(["1125", "1.1250"].map((text) => read(text))).toEqual([1125, 1.125]);
+  });
+
   test("a known decimal mark settles them, and the wrong mark is refused", () => {
     expect(read("1.250", ".")).toBe(1.25);
     expect(read("1.250", ",")).toBe(1250);

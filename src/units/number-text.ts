@@ -94,8 +94,14 @@ function plainDecimal(body: string, decimal: DecimalMark | null, evidence: boole
     return couldGroup ? { kind: "one", text: whole + part } : { kind: "contradicts" };
   }
   return couldGroup
-    ? { kind: "two", readings: [whole + part, String(Number(asDecimal))] }
+    ? { kind: "two", readings: [whole + part, withOneReading(asDecimal)] }
     : { kind: "one", text: asDecimal };
+}
+
+/** A decimal of three figures, written so that it is not asked about again: "1.25" for 1.250, "1.1250" for 1.125. */
+function withOneReading(decimal: string): string {
+  const shortest = String(Number(decimal));
+  return /\.\d{3}$/.test(shortest) ? `${shortest}0` : shortest;
 }
 
 /** Both marks are present: the last one is the decimal mark, the other parts the groups before it. */
