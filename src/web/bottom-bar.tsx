@@ -1,6 +1,7 @@
-import { memo, useLayoutEffect, useState } from "react";
-import type { ReactElement } from "react";
+import { memo, useLayoutEffect, useRef, useState } from "react";
+import type { ReactElement, RefObject } from "react";
 import type { Programme } from "../agronomy/index.ts";
+import { bringFocusIntoSight } from "./focus-in-sight.ts";
 import type { FirstAnswer, Planned } from "./engine/messages.ts";
 import { useLanguage, useSay } from "./language/language-context.ts";
 import { costWords, inHundred, leastFreeOf } from "./result/words.ts";
@@ -17,6 +18,7 @@ interface BottomBarProps {
 export const BottomBar = memo(function BottomBar(props: BottomBarProps): ReactElement {
   const { planned, first, picked, waiting } = props;
   const next = useNextSection();
+  const bar = useHeightTold();
   const language = useLanguage();
   const say = useSay();
   const group = next?.dataset["section"] ?? "";
@@ -25,7 +27,7 @@ export const BottomBar = memo(function BottomBar(props: BottomBarProps): ReactEl
   const then =
     planned === null || picked === null ? null : leastFreeOf(picked.actives, planned.job.aim.where);
   return (
-    <nav className="bottom-bar" aria-label={say("Result and next group")}>
+    <nav ref={bar} className="bottom-bar" aria-label={say("Result and next group")}>
       <p className={waiting ? "stale" : undefined}>
         <span className="bar-figure">{now === null ? "–" : inHundred(now.free, language)}</span>{" "}
         {say("free now")}
@@ -48,6 +50,27 @@ export const BottomBar = memo(function BottomBar(props: BottomBarProps): ReactEl
     </nav>
   );
 });
+
+/** Tells the styles how high the bar is, so that what has the focus never ends up under it, also when the bar grows. */
+function useHeightTold(): RefObject<HTMLElement | null> {
+  const bar = useRef<HTMLElement>(null);
+  useLayoutEffect(() => {
+    const { style } = window.document.documentElement;
+    const watched = new ResizeObserver(() => {
+      style.setProperty("--bar-height", `${String(bar.current?.offsetHeight ?? 0)}px`);
+      // As the bar grows over what has the focus; never away from where somebody has scrolled to.
+      const foot = bar.current?.getBoundingClientRect().top ?? 0;
+      const focused = window.document.activeElement?.getBoundingClientRect();
+      if (focused !== undefined && focused.top < foot && focused.bottom > foot) bringFocusIntoSight();
+    });
+    if (bar.current !== null) watched.observe(bar.current, { box: "border-box" });
+    return () => {
+      watched.disconnect();
+      style.removeProperty("--bar-height");
+    };
+  }, []);
+  return bar;
+}
 
 /** The first group whose heading is still below the upper part of the screen; looked for anew when the page grows. */
 function useNextSection(): HTMLElement | null {

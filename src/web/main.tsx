@@ -3,6 +3,7 @@ import type { ReactElement } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./app.tsx";
 import { prepareEngine } from "./engine/start-engine.ts";
+import { keepFocusInSight } from "./focus-in-sight.ts";
 import { documentOf } from "./job/to-document.ts";
 import { useSay } from "./language/language-context.ts";
 import { LanguageProvider, startingLanguage } from "./language/language-provider.tsx";
@@ -63,6 +64,7 @@ function Screens({ start }: { readonly start: StartedBook }): ReactElement {
 const place = window.document.getElementById("root");
 if (place !== null) {
   prepareEngine();
+  keepFocusInSight();
   const [start, language] = await Promise.all([startBook(), startingLanguage()]);
   const root = createRoot(place);
   // In small steps: what the browser has to do meanwhile need not wait for all of it.

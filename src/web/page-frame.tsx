@@ -1,6 +1,7 @@
 import { useMemo } from "react";
 import type { ReactElement, ReactNode } from "react";
 import type { Programme } from "../agronomy/index.ts";
+import { findJob } from "../records/index.ts";
 import { BottomBar } from "./bottom-bar.tsx";
 import type { EngineView } from "./engine/use-engine.ts";
 import { DraftContext, FormContext } from "./form/form-context.ts";
@@ -50,7 +51,13 @@ export function PageFrame({
       <a className="skip" href="#what-follows">
         {say("Skip to what follows")}
       </a>
-      <Toolbar state={state} dispatch={dispatch} onBegin={jobs.begin} document={document} />
+      <Toolbar
+        state={state}
+        untouched={findJob(jobs.book, jobs.book.open)?.untouched ?? false}
+        dispatch={dispatch}
+        onBegin={jobs.begin}
+        document={document}
+      />
       <JobsBar view={jobs} />
       <OfflineBar />
       <main className="columns">

@@ -17,6 +17,8 @@ import { ToolsFold } from "./tools-fold.tsx";
 
 interface ToolbarProps {
   readonly state: JobState;
+  /** True while nothing was changed in the open job. */
+  readonly untouched: boolean;
   readonly dispatch: Dispatch<JobAction>;
   /** Begins a job beside the others; the flag says that it is a person's own. */
   readonly onBegin: (draft: Draft, isOwn: boolean) => void;
@@ -26,9 +28,15 @@ interface ToolbarProps {
 /** Largest file opened [bytes]: the same limit as on the command line. */
 const MOST_BYTES = 1_000_000;
 
+/** Name of the sample that is open as it came, from which the arrow keys go on to the next; else nothing. */
+function openSample({ origin, title }: Draft, untouched: boolean): string {
+  if (origin !== "sample" || !untouched) return "";
+  return SAMPLES.find(({ document }) => draftOf(document, "sample").title === title)?.name ?? "";
+}
+
 /** The head of the page: open, save, undo, samples, and the mode for bright light. */
 export function Toolbar(props: ToolbarProps): ReactElement {
-  const { state, dispatch, onBegin, document } = props;
+  const { state, untouched, dispatch, onBegin, document } = props;
   const say = useSay();
   const file = useRef<HTMLInputElement>(null);
   const [problem, setProblem] = useState<string | null>(null);
@@ -47,7 +55,7 @@ export function Toolbar(props: ToolbarProps): ReactElement {
           <label className="tool-select">
             <span>{say("Sample")}</span>
             <select
-              value=""
+              value={openSample(state.draft, untouched)}
               onChange={(event) => {
                 const sample = SAMPLES.find((s) => s.name === event.target.value);
                 if (sample === undefined) return;

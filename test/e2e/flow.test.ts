@@ -78,14 +78,3 @@ test.each(["A4", "Letter"])("the card prints on exactly one page of %s", async (
   const pdf = (await page.pdf({ format })).toString("latin1");
   expect(pdf.match(/\/Type\s*\/Page[^s]/g)).toHaveLength(1);
 });
-
-test("the keyboard alone reaches a way out and picks it", async () => {
-  const page = await stage.open(1280, 900);
-  await page.keyboard.press("Tab");
-  await page.keyboard.press("Enter");
-  const radio = page.locator('input[name="way-out"]:checked');
-  const first = await radio.inputValue();
-  await radio.focus();
-  await page.keyboard.press("ArrowDown");
-  await expect.poll(() => radio.inputValue(), SOON).not.toBe(first);
-});
