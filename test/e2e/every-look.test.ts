@@ -185,6 +185,7 @@ const SCENES: Readonly<Record<string, Scene>> = {
       await jobsOpened(page);
       await page.fill("#field-title", "No room for this");
       await page.waitForSelector('[data-keeping="full"]');
+      await page.locator(".job-list", { hasText: "in 100 free" }).waitFor(LONG);
     },
   },
   "a complaint answered": { address: "#complaint", come: recordOpened },
