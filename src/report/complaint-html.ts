@@ -138,5 +138,7 @@ caption { text-align: left; font-weight: 600; padding: 0.2rem 0; }
 th, td { text-align: left; vertical-align: top; border-bottom: 1px solid #14202b; padding: 0.25rem 0.5rem 0.25rem 0; }
 .proof { border-left: 4px solid #14202b; padding-left: 0.75rem; }
 .evidence { font-size: 0.85em; }
+tr, li, p, h1, h2 { break-inside: avoid; }
+h1, h2, caption, thead { break-after: avoid; }
 @page { size: auto; margin: 15mm; }
 `;

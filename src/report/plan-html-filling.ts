@@ -92,7 +92,7 @@ function jarHtml({ jar, jarVolume_L }: Filling, language: Language): SafeHtml {
     return html`${phrases.name(label)}: ${figures.amountText(amount, unit)}${ways}`;
   });
   return html`<h3>${words.plan.jarHeading}</h3>
-    <p>${jarStart(jarVolume_L, language)}</p>
+    <p class="lead">${jarStart(jarVolume_L, language)}</p>
     ${bulleted(items)}`;
 }
 
