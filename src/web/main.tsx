@@ -15,8 +15,10 @@ import { useBook } from "./jobs/use-book.ts";
 import "./styles.css";
 
 /** Fetched only when it is wanted: the demonstration brings drawings of its own. */
-const FlasksScreen = late(async () => (await import("./flasks/flasks-screen.tsx")).FlasksScreen);
-const ComplaintScreen = late(async () => (await import("./complaint/complaint-screen.tsx")).ComplaintScreen);
+const FlasksScreen = late(async () => (await import("./flasks/flasks-screen.tsx")).flasksScreen());
+const ComplaintScreen = late(async () =>
+  (await import("./complaint/complaint-screen.tsx")).complaintScreen(),
+);
 
 type Screen = "plan" | "flasks" | "complaint";
 

@@ -160,6 +160,27 @@ test("a file that is no copy is refused in words", async () => {
   expect(await names(page)).toHaveLength(1);
 });
 
+/** On a full device the record of a complaint and a demonstration are told as well, with a copy of each. */
+async function refusedElsewhere(page: Page): Promise<void> {
+  const told = async (): Promise<void> => {
+    await page.waitForSelector('[data-keeping="full"]:visible', SOON);
+    expect(await page.getByRole("alert").textContent()).toContain("no room left");
+  };
+  await page.goto(`${stage.address}#complaint`);
+  await page.fill("#complaint-title", "Nowhere to go");
+  await told();
+  expect(await savedText(page, /^Save the record/)).toContain("Nowhere to go");
+  await page.goto(`${stage.address}#flasks`);
+  const own = "hardstand-flasks: 1\ntitle: no room\n";
+  await page
+    .locator('.flasks-page input[type="file"]')
+    .first()
+    .setInputFiles({ name: "own.yaml", mimeType: "text/yaml", buffer: Buffer.from(own) });
+  await told();
+  expect(await savedText(page, /^Save the demonstration/)).toBe(own);
+  await page.goto(`${stage.address}#plan`);
+}
+
 test("a full device is said, and a copy holds what could not be kept", async () => {
   const context = await stage.browser.newContext();
   const page = await context.newPage();
@@ -178,6 +199,7 @@ test("a full device is said, and a copy holds what could not be kept", async () 
   expect(await page.getByRole("alert").textContent()).toContain("no room left");
   const copy = JSON.parse(await savedText(page, /^Save a copy of all jobs/)) as { jobs: { title: string }[] };
   expect(copy.jobs[0]?.title).toBe(await page.inputValue(TITLE));
+  await refusedElsewhere(page);
   await devtools.send("Storage.overrideQuotaForOrigin", { origin });
   await page.fill(TITLE, "Room again");
   await kept(page, LOOKED_UP);

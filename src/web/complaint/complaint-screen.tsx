@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import type { ReactElement } from "react";
+import type { ComponentType, ReactElement } from "react";
 import { useEngine } from "../engine/use-engine.ts";
 import { DraftContext, FormContext } from "../form/form-context.ts";
 import { MixGroup } from "../form/mix-group.tsx";
@@ -8,6 +8,8 @@ import { SprayGroup } from "../form/spray-group.tsx";
 import { Waiting } from "../form/waiting.tsx";
 import { WaterGroup } from "../form/water-group.tsx";
 import type { Draft } from "../job/draft.ts";
+import { keptPaper } from "../kept-paper.ts";
+import type { KeptPaper } from "../kept-paper.ts";
 import { useSay } from "../language/language-context.ts";
 import { CausesGroup } from "./causes-group.tsx";
 import { ComplaintAnswerView } from "./complaint-answer.tsx";
@@ -17,10 +19,20 @@ import { SeenGroup } from "./seen-group.tsx";
 import { useComplaint } from "./use-complaint.ts";
 import { UsedGroup } from "./used-group.tsx";
 
-/** The screen of a complaint: an application that failed, and what its water could have taken of the dose. */
-export function ComplaintScreen({ openJob }: { openJob: Draft }): ReactElement {
+interface ComplaintScreenProps {
+  readonly openJob: Draft;
+}
+
+/** The screen of a complaint, once the record that this browser keeps is at hand. */
+export async function complaintScreen(): Promise<ComponentType<ComplaintScreenProps>> {
+  const paper = await keptPaper("complaint");
+  return (props) => <ComplaintScreen {...props} paper={paper} />;
+}
+
+/** An application that failed, and what its water could have taken of the dose. */
+function ComplaintScreen({ openJob, paper }: ComplaintScreenProps & { paper: KeptPaper }): ReactElement {
   const say = useSay();
-  const { state, dispatch, dispatchJob } = useComplaint(openJob);
+  const { state, keeping, dispatch, dispatchJob } = useComplaint(openJob, paper);
   const { draft } = state;
   const document = useMemo(() => recordOf(draft), [draft]);
   const engine = useEngine("complaint", document, "complaint");
@@ -43,6 +55,7 @@ export function ComplaintScreen({ openJob }: { openJob: Draft }): ReactElement {
       </a>
       <ComplaintToolbar
         state={state}
+        keeping={keeping}
         dispatch={dispatch}
         openJob={openJob}
         document={document}

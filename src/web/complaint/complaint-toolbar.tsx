@@ -8,6 +8,8 @@ import type { Say } from "../language/language-context.ts";
 import { BrightLightCheck } from "../light/bright-light-check.tsx";
 import { readKeyed } from "../read-document.ts";
 import type { DocumentRead, KeyedDocument } from "../read-document.ts";
+import { Refused } from "../refused.tsx";
+import type { Keeping } from "../saver.ts";
 import { saveText } from "../save-text.ts";
 import { complaintAbout, complaintOf } from "./complaint-draft.ts";
 import type { ComplaintAction, ComplaintState } from "./use-complaint.ts";
@@ -17,6 +19,7 @@ const MOST_BYTES = 1_000_000;
 
 interface ComplaintToolbarProps {
   readonly state: ComplaintState;
+  readonly keeping: Keeping;
   readonly dispatch: (action: ComplaintAction) => void;
   readonly openJob: Draft;
   readonly document: JobDocument;
@@ -25,11 +28,14 @@ interface ComplaintToolbarProps {
 
 /** The head of the screen: begin, open, save, undo. */
 export function ComplaintToolbar(props: ComplaintToolbarProps): ReactElement {
-  const { state, dispatch, openJob, document, answered } = props;
+  const { state, keeping, dispatch, openJob, document, answered } = props;
   const say = useSay();
   const file = useRef<HTMLInputElement>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const last = state.undo.at(-1);
+  const save = (): void => {
+    saveText("complaint.json", `${JSON.stringify(document, null, 2)}\n`, "application/json");
+  };
   const openFile = async (chosen: File): Promise<void> => {
     const read = await readRecord(chosen, say);
     setProblem(read.ok ? null : read.problem);
@@ -75,13 +81,7 @@ export function ComplaintToolbar(props: ComplaintToolbarProps): ReactElement {
             if (chosen !== undefined) void openFile(chosen);
           }}
         />
-        <button
-          type="button"
-          className="quiet"
-          onClick={() => {
-            saveText("complaint.json", `${JSON.stringify(document, null, 2)}\n`, "application/json");
-          }}
-        >
+        <button type="button" className="quiet" onClick={save}>
           {say("Save the record")}
         </button>
         <button
@@ -107,8 +107,11 @@ export function ComplaintToolbar(props: ComplaintToolbarProps): ReactElement {
             dispatch({ type: "edit", change: (d) => ({ ...d, job: { ...d.job, title } }) });
           }}
         />
-        <p className="about">{say("Kept in this browser only. Save the record to keep a copy.")}</p>
+        <p className="about" data-keeping={keeping}>
+          {say("Kept in this browser only. Save the record to keep a copy.")}
+        </p>
       </div>
+      <Refused keeping={keeping} saveWords="Save the record" onSave={save} />
       {last !== undefined && (
         <p className="undo" role="status">
           {last.what}.{" "}

@@ -1,12 +1,15 @@
-import { useCallback, useEffect, useReducer } from "react";
+import { useCallback, useReducer } from "react";
 import type { Draft } from "../job/draft.ts";
 import { jobReducer } from "../job/job-state.ts";
 import type { JobAction } from "../job/job-state.ts";
+import { useKept } from "../kept-paper.ts";
+import type { KeptPaper } from "../kept-paper.ts";
+import type { Keeping } from "../saver.ts";
 import { complaintAbout, isComplaint } from "./complaint-draft.ts";
 import type { ComplaintDraft } from "./complaint-draft.ts";
 
-/** Where this browser keeps the record at hand. */
-const KEPT = "hardstand complaint";
+/** Where a browser has the record that an earlier version kept. */
+const KEPT_BEFORE = "hardstand complaint";
 /** Steps kept for undo. */
 const UNDO_KEPT = 20;
 
@@ -45,32 +48,50 @@ export function inRecord(action: JobAction): ComplaintAction {
   return action.type === "edit" ? { type: "edit", change } : { type: "step", what: action.what, change };
 }
 
-/** The record at hand, kept by this browser at every keystroke; a new one begins from the open job. */
-export function useComplaint(openJob: Draft): {
+/**
+ * The record at hand with its undo, kept by this browser at every keystroke; a new one begins from the open job.
+ *
+ * @param paper where it is kept
+ */
+export function useComplaint(
+  openJob: Draft,
+  paper: KeptPaper,
+): {
   readonly state: ComplaintState;
+  readonly keeping: Keeping;
   dispatch(action: ComplaintAction): void;
   dispatchJob(action: JobAction): void;
 } {
-  const [state, dispatch] = useReducer(complaintReducer, openJob, (job) => ({
-    draft: found() ?? complaintAbout(job),
-    undo: [],
-  }));
-  useEffect(() => {
-    try {
-      window.localStorage.setItem(KEPT, JSON.stringify(state.draft));
-    } catch {
-      // A browser may refuse; the record can still be saved as a file.
-    }
-  }, [state.draft]);
+  const [state, dispatch] = useReducer(
+    complaintReducer,
+    openJob,
+    (job) => keptState(paper.newest()) ?? { draft: keptBefore() ?? complaintAbout(job), undo: [] },
+  );
+  const keeping = useKept(paper, state);
   const dispatchJob = useCallback((action: JobAction) => {
     dispatch(inRecord(action));
   }, []);
-  return { state, dispatch, dispatchJob };
+  return { state, keeping, dispatch, dispatchJob };
 }
 
-function found(): ComplaintDraft | null {
+/** A kept record with its undo; steps that have not the shape of today are left out. */
+function keptState(found: unknown): ComplaintState | null {
+  if (typeof found !== "object" || found === null) return null;
+  const { draft, undo } = found as Partial<ComplaintState>;
+  if (!isComplaint(draft)) return null;
+  const steps = (Array.isArray(undo) ? (undo as readonly unknown[]) : []).filter(isStep);
+  return steps.length === undo?.length ? (found as ComplaintState) : { draft, undo: steps };
+}
+
+function isStep(found: unknown): found is ComplaintState["undo"][number] {
+  if (typeof found !== "object" || found === null) return false;
+  const { what, before } = found as Partial<ComplaintState["undo"][number]>;
+  return typeof what === "string" && isComplaint(before);
+}
+
+function keptBefore(): ComplaintDraft | null {
   try {
-    const kept: unknown = JSON.parse(window.localStorage.getItem(KEPT) ?? "null");
+    const kept: unknown = JSON.parse(window.localStorage.getItem(KEPT_BEFORE) ?? "null");
     return isComplaint(kept) ? kept : null;
   } catch {
     return null;

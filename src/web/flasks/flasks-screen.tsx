@@ -1,5 +1,5 @@
 import { useState } from "react";
-import type { ReactElement, ReactNode } from "react";
+import type { ComponentType, ReactElement, ReactNode } from "react";
 import { sameContentsText } from "../../report/index.ts";
 import { BenchPanel } from "./bench-panel.tsx";
 import { DEMOS } from "./demos.ts";
@@ -7,17 +7,34 @@ import { FarmPanel } from "./farm-panel.tsx";
 import { FlasksToolbar } from "./flasks-toolbar.tsx";
 import type { JobDocument } from "../job/to-document.ts";
 import type { FlaskStepView, Picked, ShowView } from "./messages.ts";
+import { useKept, keptPaper } from "../kept-paper.ts";
+import type { KeptPaper } from "../kept-paper.ts";
 import { sayIn, useLanguage, useSay } from "../language/language-context.ts";
 import { Text } from "../language/text.tsx";
+import { Refused } from "../refused.tsx";
+import { saveText } from "../save-text.ts";
 import { SeenPanel } from "./seen-panel.tsx";
 import { useFlasks } from "./use-flasks.ts";
 import "./flasks.css";
 
-/** The screen of the demonstration: flasks side by side, a slider for the steps, large enough for a projector. */
-export function FlasksScreen({ job }: { job: JobDocument }): ReactElement {
+interface FlasksScreenProps {
+  readonly job: JobDocument;
+}
+
+/** The screen of the demonstration, once the one that this browser keeps is at hand. */
+export async function flasksScreen(): Promise<ComponentType<FlasksScreenProps>> {
+  const paper = await keptPaper("demonstration");
+  return (props) => <FlasksScreen {...props} paper={paper} />;
+}
+
+const FIRST: Picked = { count: 0, name: null, document: null, ...DEMOS[0] };
+
+/** Flasks side by side, a slider for the steps, large enough for a projector. */
+function FlasksScreen({ job, paper }: FlasksScreenProps & { paper: KeptPaper }): ReactElement {
   const language = useLanguage();
   const say = sayIn(language);
-  const [picked, setPicked] = useState<Picked>({ count: 0, name: null, document: null, ...DEMOS[0] });
+  const [picked, setPicked] = useState(() => keptPicked(paper.newest()) ?? FIRST);
+  const keeping = useKept(paper, picked);
   const [step, setStep] = useState(Infinity);
   const [large, setLarge] = useState(false);
   const [problem, setProblem] = useState<string | null>(null);
@@ -28,7 +45,11 @@ export function FlasksScreen({ job }: { job: JobDocument }): ReactElement {
   const at = Math.min(step, most);
   const state = flasks.working ? "working" : view === null ? "blocked" : "done";
   return (
-    <div className={large ? "page flasks-page large" : "page flasks-page"} data-flasks={state}>
+    <div
+      className={large ? "page flasks-page large" : "page flasks-page"}
+      data-flasks={state}
+      data-keeping={keeping}
+    >
       <FlasksToolbar
         name={picked.name}
         onPick={(next) => {
@@ -43,6 +64,17 @@ export function FlasksScreen({ job }: { job: JobDocument }): ReactElement {
         job={job}
       />
       <main className="flasks-main">
+        <Refused
+          keeping={keeping}
+          saveWords="Save the demonstration"
+          onSave={() => {
+            saveText(
+              "demonstration.json",
+              `${JSON.stringify(picked.document, null, 2)}\n`,
+              "application/json",
+            );
+          }}
+        />
         {problem !== null && <p className="message message-error">{problem}</p>}
         {flasks.issues
           .filter(({ severity }) => severity === "error")
@@ -81,6 +113,16 @@ export function FlasksScreen({ job }: { job: JobDocument }): ReactElement {
       </main>
     </div>
   );
+}
+
+/** What this browser kept of what was picked last: a ready demonstration as it is today, or a file of one's own. */
+function keptPicked(found: unknown): Picked | null {
+  if (typeof found !== "object" || found === null || !("name" in found) || !("document" in found))
+    return null;
+  const { name, document } = found;
+  if (name === null) return { count: 0, name, document };
+  const ready = DEMOS.find((demo) => demo.name === name);
+  return ready === undefined ? null : { count: 0, ...ready };
 }
 
 /** The drawing of the report: its text is escaped where it is made. */

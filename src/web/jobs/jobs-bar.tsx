@@ -4,10 +4,10 @@ import { bookFile } from "../../records/index.ts";
 import { useSay } from "../language/language-context.ts";
 import { fieldId } from "../form/form-context.ts";
 import { late } from "../late.tsx";
+import { Refused } from "../refused.tsx";
 import { saveText } from "../save-text.ts";
 import { useLinkedJob } from "../share/use-linked-job.ts";
 import { newStamp } from "./start-book.ts";
-import { isRefused } from "./use-book.ts";
 import type { BookView } from "./use-book.ts";
 import { usePersistence } from "./use-persistence.ts";
 import { agoWords, jobsWords } from "./words.ts";
@@ -106,21 +106,13 @@ const TitleField = memo(function TitleField({ title, dispatch }: TitleFieldProps
   );
 });
 
-/** What a person must know when something cannot be kept, with the way to keep it all the same. */
+/** What a person must know when something cannot be kept or read. */
 function Trouble({ view, onSaveCopy }: { view: BookView; onSaveCopy: () => void }): ReactNode {
   const { keeping, unreadable } = view;
   const say = useSay();
-  const words = isRefused(keeping) ? REFUSED[keeping] : null;
   return (
     <>
-      {words !== null && (
-        <div className="message message-warning" role="alert">
-          <p>{say(words)}</p>
-          <button type="button" onClick={onSaveCopy}>
-            {say("Save a copy of all jobs")}
-          </button>
-        </div>
-      )}
+      <Refused keeping={keeping} saveWords="Save a copy of all jobs" onSave={onSaveCopy} />
       {unreadable > 0 && (
         <p className="message message-warning">
           {say("{jobs} kept by another version cannot be read here. They are left as they are.", {
@@ -131,8 +123,3 @@ function Trouble({ view, onSaveCopy }: { view: BookView; onSaveCopy: () => void 
     </>
   );
 }
-
-const REFUSED = {
-  full: "This device has no room left. What you type now is lost when you leave. Save a copy first.",
-  unavailable: "This browser keeps nothing between visits. Save a copy before you leave.",
-} as const;

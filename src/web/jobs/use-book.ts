@@ -1,13 +1,13 @@
 import { useEffect, useMemo, useReducer, useRef, useState } from "react";
 import type { Dispatch } from "react";
 import { addJob, editJob, sameBook } from "../../records/index.ts";
-import type { Book, StoreFailure } from "../../records/index.ts";
+import type { Book } from "../../records/index.ts";
 import { blankDraft } from "../job/draft.ts";
 import type { Draft } from "../job/draft.ts";
 import { jobReducer } from "../job/job-state.ts";
 import type { JobAction, JobState } from "../job/job-state.ts";
+import type { Keeping, Saver } from "../saver.ts";
 import { bookSaver } from "./book-saver.ts";
-import type { BookSaver, Keeping } from "./book-saver.ts";
 import { contentOf, openState } from "./job-content.ts";
 import { newStamp, rememberWindowJob, withOpenJob } from "./start-book.ts";
 import type { StartedBook } from "./start-book.ts";
@@ -72,7 +72,7 @@ function deedsOn(apply: Apply): Pick<BookView, "change" | "begin" | "dispatch"> 
 /** Writes each new book, and takes over what another window wrote. */
 function useKeeping(start: StartedBook, book: Book, apply: Apply): Keeping {
   const [keeping, setKeeping] = useState<Keeping>(start.isKept ? "kept" : "unavailable");
-  const saver = useRef<BookSaver | null>(null);
+  const saver = useRef<Saver<Book> | null>(null);
   const newest = useRef(book);
   useEffect(() => {
     const others = new BroadcastChannel("hardstand book");
@@ -117,9 +117,4 @@ function useKeeping(start: StartedBook, book: Book, apply: Apply): Keeping {
 /** The job open here may have been deleted in another window. */
 function stillOpen(book: Book): Book {
   return book.jobs.some(({ id }) => id === book.open) ? book : { ...book, open: null };
-}
-
-/** True when a store refused. */
-export function isRefused(keeping: Keeping): keeping is StoreFailure["reason"] {
-  return keeping === "full" || keeping === "unavailable";
 }

@@ -48,6 +48,7 @@ export const FLASKS: Phrases = {
   "Pick {name} from the photograph next": "Als Nächstes {name} im Foto anklicken",
   "Poured in all": "Insgesamt gegossen",
   "Salicylate, violet": "Salicylat, violett",
+  "Save the demonstration": "Demonstration sichern",
   "Save the script to print": "Drehbuch zum Drucken sichern",
   "Seen as": "Gesehen als",
   "Side by side, after the last step": "Nebeneinander, nach dem letzten Schritt",

@@ -48,6 +48,7 @@ export const FLASKS: Phrases = {
   "Pick {name} from the photograph next": "Tomar ahora {name} de la foto",
   "Poured in all": "Vertido en total",
   "Salicylate, violet": "Salicilato, violeta",
+  "Save the demonstration": "Guardar la demostración",
   "Save the script to print": "Guardar el guion para imprimir",
   "Seen as": "Visto como",
   "Side by side, after the last step": "Lado a lado, tras el último paso",

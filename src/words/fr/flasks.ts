@@ -48,6 +48,7 @@ export const FLASKS: Phrases = {
   "Pick {name} from the photograph next": "Prendre ensuite {name} sur la photo",
   "Poured in all": "Versé en tout",
   "Salicylate, violet": "Salicylate, violet",
+  "Save the demonstration": "Enregistrer la démonstration",
   "Save the script to print": "Enregistrer le script à imprimer",
   "Seen as": "Vu comme",
   "Side by side, after the last step": "Côte à côte, après la dernière étape",
