@@ -13,7 +13,7 @@ export const ANSWERS: Translated<"answers"> = {
   leafEndsFree: "{ends}; die Zahl oben nimmt an, dass es sich nicht absetzt",
   air: "Luft von {humidity} % Feuchte",
   left: "ein Teil von {factor} des Wassers übrig ist",
-  driedAtHumidity: "Der Tropfen trocknet, bis {left}, im Gleichgewicht mit {air}.",
+  driedAtHumidity: "Der Tropfen trocknet, bis {left}, solange {air} es zulässt.",
   driedAtMost: "Der Tropfen wurde verfolgt, bis {left}; noch ist er feuchter als {air}.",
   driedNotFurther: "Der Tropfen wurde verfolgt, bis {left}; weiter ließ sich nicht rechnen.",
   saltsOutside: "Einige Salze liegen außerhalb des Bereichs, in dem ihre Aktivität gemessen wurde.",

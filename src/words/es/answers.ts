@@ -13,7 +13,7 @@ export const ANSWERS: Translated<"answers"> = {
   leafEndsFree: "{ends}; la cifra de arriba supone que no se deposita",
   air: "aire con {humidity} % de humedad",
   left: "queda una parte de cada {factor} del agua",
-  driedAtHumidity: "La gota se seca hasta que {left}, en equilibrio con {air}.",
+  driedAtHumidity: "La gota se seca hasta que {left}, mientras {air} lo permita.",
   driedAtMost: "La gota se siguió hasta que {left}; aún está más húmeda que {air}.",
   driedNotFurther: "La gota se siguió hasta que {left}; no se pudo calcular más allá.",
   saltsOutside: "Algunas sales quedan fuera del intervalo en que se midió su actividad.",

@@ -13,7 +13,7 @@ export const ANSWERS: Translated<"answers"> = {
   leafEndsFree: "{ends} ; le chiffre ci-dessus suppose qu'il ne se dépose pas",
   air: "de l'air à {humidity} % d'humidité",
   left: "qu'il reste une part d'eau sur {factor}",
-  driedAtHumidity: "La goutte sèche jusqu'à ce {left}, en équilibre avec {air}.",
+  driedAtHumidity: "La goutte sèche jusqu'à ce {left}, tant que {air} le permet.",
   driedAtMost: "La goutte a été suivie jusqu'à ce {left} ; elle est encore plus humide que {air}.",
   driedNotFurther: "La goutte a été suivie jusqu'à ce {left} ; le calcul n'a pu aller plus loin.",
   saltsOutside: "Certains sels sortent du domaine où leur activité a été mesurée.",
