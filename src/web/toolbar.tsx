@@ -31,7 +31,9 @@ const MOST_BYTES = 1_000_000;
 /** Name of the sample that is open as it came, from which the arrow keys go on to the next; else nothing. */
 function openSample({ origin, title }: Draft, untouched: boolean): string {
   if (origin !== "sample" || !untouched) return "";
-  return SAMPLES.find(({ document }) => draftOf(document, "sample").title === title)?.name ?? "";
+  return (
+    SAMPLES.find(({ document }) => (document as { readonly title?: unknown }).title === title)?.name ?? ""
+  );
 }
 
 /** The head of the page: open, save, undo, samples, and the mode for bright light. */
