@@ -51,13 +51,27 @@ export const BottomBar = memo(function BottomBar(props: BottomBarProps): ReactEl
   );
 });
 
+const HEIGHT = "--bar-height";
+
+/** Not handed down: what is would have the browser work out the styles of the whole page anew with each height. */
+function keepHeightApart(): void {
+  try {
+    CSS.registerProperty({ name: HEIGHT, syntax: "<length>", inherits: false, initialValue: "81px" });
+  } catch {
+    // It is registered already, or a browser that cannot hands it down.
+  }
+}
+
 /** Tells the styles how high the bar is, so that what has the focus never ends up under it, also when the bar grows. */
 function useHeightTold(): RefObject<HTMLElement | null> {
   const bar = useRef<HTMLElement>(null);
   useLayoutEffect(() => {
-    const { style } = window.document.documentElement;
+    keepHeightApart();
+    const page = bar.current?.closest<HTMLElement>(".page");
+    const users = [window.document.documentElement, ...(page ? [page] : [])];
     const watched = new ResizeObserver(() => {
-      style.setProperty("--bar-height", `${String(bar.current?.offsetHeight ?? 0)}px`);
+      const height = `${String(bar.current?.offsetHeight ?? 0)}px`;
+      for (const { style } of users) style.setProperty(HEIGHT, height);
       // As the bar grows over what has the focus; never away from where somebody has scrolled to.
       const foot = bar.current?.getBoundingClientRect().top ?? 0;
       const focused = window.document.activeElement?.getBoundingClientRect();
@@ -66,7 +80,7 @@ function useHeightTold(): RefObject<HTMLElement | null> {
     if (bar.current !== null) watched.observe(bar.current, { box: "border-box" });
     return () => {
       watched.disconnect();
-      style.removeProperty("--bar-height");
+      for (const { style } of users) style.removeProperty(HEIGHT);
     };
   }, []);
   return bar;
