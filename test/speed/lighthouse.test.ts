@@ -6,8 +6,10 @@ import { newProfile } from "../e2e/profile.ts";
 import { best, TIMEOUT_MS } from "./quiet.ts";
 
 /**
- * Least score for speed. Lighthouse works out how the visit would go on a cheap phone with a slow line. Four fifths of it
- * do not depend on what else the machine does, which is what is asked for on a busy one.
+ * Least score for speed. Lighthouse works out how the visit would go on a cheap phone with a slow line. The target is 95,
+ * and is not held here: the same files scored 81 to 98 on one machine within an hour, with nothing else at work. What is
+ * held finds a page that became much slower. Four fifths of the score do not depend on what else the machine does, which
+ * is what is asked for on a busy one.
  */
 const SPEED = { bound: 75, whenBusy: 60, larger: true, tries: 4 } as const;
 
@@ -47,7 +49,7 @@ async function visit(): Promise<{ readonly scores: Scores; readonly faults: read
 }
 
 test(
-  "Lighthouse, by phone: accessibility and best practices 100, speed measured",
+  "Lighthouse, by phone: accessibility and best practices 100, not much slower than it was",
   async () => {
     const { value, bound, said } = await best(SPEED, async () => {
       const { scores, faults } = await visit();
