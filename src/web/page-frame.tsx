@@ -3,6 +3,7 @@ import type { ReactElement, ReactNode } from "react";
 import type { Programme } from "../agronomy/index.ts";
 import { findJob } from "../records/index.ts";
 import { BottomBar } from "./bottom-bar.tsx";
+import { stateWord } from "./engine/use-engine.ts";
 import type { EngineView } from "./engine/use-engine.ts";
 import { DraftContext, FormContext } from "./form/form-context.ts";
 import type { JobDocument } from "./job/to-document.ts";
@@ -75,10 +76,4 @@ export function PageFrame({
       <BottomBar planned={engine.answer} first={engine.first} picked={picked} waiting={engine.waiting} />
     </div>
   );
-}
-
-function stateWord(engine: FrameEngine): "working" | "blocked" | "done" | "failed" {
-  if (engine.failed) return "failed";
-  if (engine.blocked) return "blocked";
-  return engine.waiting ? "working" : "done";
 }

@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import type { ComponentType, ReactElement } from "react";
-import { useEngine } from "../engine/use-engine.ts";
+import { stateWord, useEngine } from "../engine/use-engine.ts";
 import { DraftContext, FormContext } from "../form/form-context.ts";
 import { MixGroup } from "../form/mix-group.tsx";
 import { SiteGroup } from "../form/site-group.tsx";
@@ -41,13 +41,6 @@ function ComplaintScreen({ openJob, paper }: ComplaintScreenProps & { paper: Kep
     () => ({ dispatch: dispatchJob, catalogue, issues, readSheet }),
     [dispatchJob, catalogue, issues, readSheet],
   );
-  const stateWord = engine.failed
-    ? "failed"
-    : engine.blocked
-      ? "blocked"
-      : engine.waiting
-        ? "working"
-        : "done";
   return (
     <div className="page">
       <a className="skip" href="#complaint-follows">
@@ -77,7 +70,7 @@ function ComplaintScreen({ openJob, paper }: ComplaintScreenProps & { paper: Kep
             </DraftContext>
             <CausesGroup causes={draft.causes} dispatch={dispatch} />
           </div>
-          <div className="follows" id="complaint-follows" tabIndex={-1} data-complaint={stateWord}>
+          <div className="follows" id="complaint-follows" tabIndex={-1} data-complaint={stateWord(engine)}>
             <h2>{say("What the water could have taken")}</h2>
             <Waiting answer={engine} hasAnswer={engine.answer !== null} draft={draft.job} />
             {engine.answer !== null && <ComplaintAnswerView answered={engine.answer} />}

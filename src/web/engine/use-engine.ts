@@ -42,6 +42,17 @@ export interface EngineView<K extends keyof AnswerTo = "plan"> {
   askAbout(about: AboutRequest): Promise<AboutReply | null>;
 }
 
+/** Where an answer stands, in a word for the page's marks. */
+export function stateWord({
+  failed,
+  blocked,
+  waiting,
+}: Pick<EngineView, "failed" | "blocked" | "waiting">): "working" | "blocked" | "done" | "failed" {
+  if (failed) return "failed";
+  if (blocked) return "blocked";
+  return waiting ? "working" : "done";
+}
+
 type FirstReply = Extract<EngineReply, { type: "first" }>;
 type SheetReply = Extract<EngineReply, { type: "sheet" }>;
 
