@@ -53,20 +53,10 @@ export const BottomBar = memo(function BottomBar(props: BottomBarProps): ReactEl
 
 const HEIGHT = "--bar-height";
 
-/** Not handed down: what is would have the browser work out the styles of the whole page anew with each height. */
-function keepHeightApart(): void {
-  try {
-    CSS.registerProperty({ name: HEIGHT, syntax: "<length>", inherits: false, initialValue: "81px" });
-  } catch {
-    // It is registered already, or a browser that cannot hands it down.
-  }
-}
-
 /** Tells the styles how high the bar is, so that what has the focus never ends up under it, also when the bar grows. */
 function useHeightTold(): RefObject<HTMLElement | null> {
   const bar = useRef<HTMLElement>(null);
   useLayoutEffect(() => {
-    keepHeightApart();
     const page = bar.current?.closest<HTMLElement>(".page");
     const users = [window.document.documentElement, ...(page ? [page] : [])];
     const watched = new ResizeObserver(() => {
@@ -102,8 +92,10 @@ function useNextSection(): HTMLElement | null {
       if (!asked) requestAnimationFrame(look);
       asked = true;
     };
-    // Before the bar is first drawn: with another word on its button it may have another height.
-    look();
+    // At the head of the page it is the first one. Where somebody is further down is seen once the page is laid out;
+    // to ask for that here would have the browser do it twice.
+    setNext(window.document.querySelector<HTMLElement>("[data-section]"));
+    soon();
     const growing = new ResizeObserver(soon);
     growing.observe(window.document.body);
     window.addEventListener("scroll", soon, { passive: true });

@@ -39,7 +39,9 @@ export function LanguageProvider({
 }): ReactElement {
   const [language, setLanguage] = useState(start);
   useEffect(() => {
-    window.document.documentElement.lang = language.tag;
+    const { documentElement } = window.document;
+    // Set again to what it is, the browser would still work out all styles anew.
+    if (documentElement.lang !== language.tag) documentElement.lang = language.tag;
   }, [language]);
   const choice = useMemo(
     () => ({
