@@ -2,7 +2,7 @@ import { startTransition, StrictMode, Suspense, useEffect, useMemo, useState } f
 import type { ReactElement } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./app.tsx";
-import { prepareEngine } from "./engine/start-engine.ts";
+import { firstAnswered, prepareEngine } from "./engine/start-engine.ts";
 import { keepFocusInSight } from "./focus-in-sight.ts";
 import { documentOf } from "./job/to-document.ts";
 import { useSay } from "./language/language-context.ts";
@@ -12,6 +12,7 @@ import { late } from "./late.tsx";
 import { startBook } from "./jobs/start-book.ts";
 import type { StartedBook } from "./jobs/start-book.ts";
 import { useBook } from "./jobs/use-book.ts";
+import { followServiceWorker } from "./offline/service-worker.ts";
 import "./styles.css";
 
 /** Fetched only when it is wanted: the demonstration brings drawings of its own. */
@@ -67,6 +68,7 @@ const place = window.document.getElementById("root");
 if (place !== null) {
   prepareEngine();
   keepFocusInSight();
+  void followServiceWorker(firstAnswered);
   const [start, language] = await Promise.all([startBook(), startingLanguage()]);
   const root = createRoot(place);
   // In small steps: what the browser has to do meanwhile need not wait for all of it.

@@ -58,6 +58,25 @@ test("starts cold without a network: server gone, browser started anew", async (
   }
 });
 
+test("is put by whatever is opened first, and then starts without a network", async () => {
+  const server = await servePage({ root: BUILT, port: 0, furtherPorts: 0 });
+  const context = await stage.browser.newContext();
+  try {
+    const page = await context.newPage();
+    await page.goto(`${server.address}#flasks`);
+    await page.evaluate(async () => {
+      await navigator.serviceWorker.ready;
+    });
+    await server.close();
+    await page.goto(`${server.address}#complaint`);
+    await page.reload();
+    await page.waitForSelector('[data-complaint="done"]', { timeout: 60_000 });
+  } finally {
+    await context.close();
+    await server.close();
+  }
+});
+
 test("a newer version waits until it is asked for, then takes over with every word in place", async () => {
   const folder = mkdtempSync(join(tmpdir(), "hardstand-web-"));
   cpSync(BUILT, folder, { recursive: true });
