@@ -76,6 +76,10 @@ test("one answer about the decimal mark settles a sheet", async () => {
   await expect.poll(() => groups(), SOON).toEqual(["To ask: 2"]);
   await page.getByRole("button", { name: "1,5" }).click();
   await expect.poll(() => groups(), SOON).toEqual(["Understood: 2"]);
+  expect(await page.locator('[data-status="understood"] strong').allTextContents()).toEqual([
+    "Calcium 1.25 mg/L",
+    "Sulfate 1.1250 mg/L",
+  ]);
   await page.fill("#sheet-text", "Calcium;92,5;mg/l\nEisen;0,05;mg/l\npH-Wert;7,6;");
   await expect.poll(() => groups(), SOON).toEqual(["Understood: 3"]);
 });

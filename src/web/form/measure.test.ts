@@ -4,7 +4,7 @@ import { PARAMETER_RULES } from "../../units/index.ts";
 import { quantityText } from "../job/typed.ts";
 import type { Typed } from "../job/typed.ts";
 import { loadLanguage } from "../../words/index.ts";
-import { echoOf, familiarUnits, inUnit, settled } from "./measure.ts";
+import { echoOf, familiarUnits, inUnit } from "./measure.ts";
 import { UNITS, unitsFor } from "./units.ts";
 
 const calcium = { reading: "calcium" } as const;
@@ -79,11 +79,6 @@ describe("the echo under a field", () => {
     expect(echo("", "mg/L")).toBeNull();
     expect(echo("1,250", "mg/L")).toBeNull();
   });
-});
-
-it("an ambiguous number is replaced by the reading chosen, and nothing else", () => {
-  expect(settled("<1,250", "1250")).toBe("<1250");
-  expect(settled("1.250 L/ha", "1.25")).toBe("1.25 L/ha");
 });
 
 describe("in a language with a decimal comma", () => {

@@ -133,11 +133,3 @@ const FAMILIAR: Readonly<Partial<Record<Dimension, Familiar>>> = {
   temperature: { internal: "°C", local: ["°F", "°F"] },
   time: { internal: "h", local: ["min", "min"] },
 };
-
-/** A number with one mark and three digits behind it, which has two readings. */
-const AMBIGUOUS = /[1-9]\d{0,2}[.,]\d{3}(?![\d.,])/;
-
-/** The typed text with its ambiguous number written in the reading chosen. */
-export function settled(text: string, reading: string): string {
-  return text.replace(AMBIGUOUS, reading.replace(/^[-+]/, ""));
-}

@@ -5,7 +5,8 @@ import { draftOf } from "../job/from-document.ts";
 import { documentOf } from "../job/to-document.ts";
 import { quantityText, splitTyped } from "../job/typed.ts";
 import type { Typed } from "../job/typed.ts";
-import { inUnit, settled } from "./measure.ts";
+import { inUnit } from "./measure.ts";
+import { settled } from "./two-readings.ts";
 import type { Measure } from "./measure.ts";
 import { UNITS } from "./units.ts";
 

@@ -9,8 +9,9 @@ import { Messages } from "./fields.tsx";
 import type { FieldShell } from "./fields.tsx";
 import { fieldId, focusSoon, issuesOf, useForm } from "./form-context.ts";
 import { unitsFor } from "./units.ts";
-import { echoOf, familiarUnits, inUnit, settled } from "./measure.ts";
+import { echoOf, familiarUnits, inUnit } from "./measure.ts";
 import type { Measure } from "./measure.ts";
+import { settled } from "./two-readings.ts";
 
 /** A unit as it is read: an option of a select can hold no subscript, so the digit itself is low. */
 function unitWords(unit: string): string {

@@ -46,4 +46,14 @@ describe("taking over a sheet", () => {
     const lines = [...sample.entries.map((entry) => entry.line), ...view.other.map((text) => text.line)];
     expect(lines.sort((a, b) => a - b)).toEqual([1, 2, 3, 4, 5]);
   });
+
+  it("takes a number with two readings as the decimal mark of the sheet settles it", () => {
+    const values = (text: string, decimal?: "," | ".") =>
+      sheetView(readSheet(text, decimal === undefined ? {} : { decimal })).samples.flatMap((one) =>
+        readingsTaken(one, {}).map(({ value }) => value),
+      );
+    expect(values("Calcium 1,250 mg/L\npH 7.9")).toEqual(["1250", "7.9"]);
+    expect(values("Calcium 1,250 mg/L")).toEqual([]);
+    expect(values("Calcium 1,250 mg/L", ",")).toEqual(["1.25"]);
+  });
 });
