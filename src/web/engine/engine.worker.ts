@@ -45,7 +45,7 @@ import { PARAMETER_RULES, PARAMETERS } from "../../units/index.ts";
 import type { Issue, Read } from "../../units/index.ts";
 import { readSheet, readSheetCells } from "../../water/index.ts";
 import { ENGLISH, fill, languageOf } from "../../words/index.ts";
-import { helpIfAsked, lineToHelper, planThread, callForHelp } from "./plan-helper.ts";
+import { helpIfAsked, lineToHelper, planThread, callForHelp, rest } from "./plan-helper.ts";
 import { sheetView } from "./sheet-view.ts";
 import type { FlasksRequest } from "../flasks/messages.ts";
 import type { JobDocument } from "../job/to-document.ts";
@@ -284,6 +284,7 @@ if (!helpIfAsked(data)) {
     if (request.type === "language") language = languageOf(request.tag, request.pack);
     else if (request.type === "first") answerFirst(request);
     else if (request.type === "over") newest = request.id;
+    else if (request.type === "rest") rest();
     else if ("document" in request) void answer(request);
     else if (request.type === "sheet") say(sheet(request));
     else if (request.type === "about") say(about(request));

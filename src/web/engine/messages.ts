@@ -134,6 +134,11 @@ export interface OverRequest {
   readonly id: number;
 }
 
+/** Somebody types: work on a plan rests until what that changes is known, or a moment is over. */
+export interface RestRequest {
+  readonly type: "rest";
+}
+
 /** The language of all that is said from then on. */
 export interface LanguageRequest {
   readonly type: "language";
@@ -146,6 +151,7 @@ export type EngineRequest =
   | AnswerRequest
   | FirstRequest
   | OverRequest
+  | RestRequest
   | LanguageRequest
   | { readonly type: "flasks"; readonly request: FlasksRequest }
   | {

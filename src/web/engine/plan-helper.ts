@@ -7,10 +7,34 @@ const HELPER = "plan helper";
 const turns = new MessageChannel();
 const waiting: (() => void)[] = [];
 let lastTurn_ms = performance.now();
+let restsUntil_ms = 0;
 turns.port1.onmessage = () => {
-  lastTurn_ms = performance.now();
+  const now_ms = performance.now();
+  if (now_ms < restsUntil_ms) {
+    setTimeout(nextTurn, restsUntil_ms - now_ms);
+    return;
+  }
+  lastTurn_ms = now_ms;
   waiting.shift()?.();
 };
+
+function nextTurn(): void {
+  turns.port2.postMessage(null);
+}
+
+/** Said to the helper when somebody types. */
+const REST = "rest";
+/**
+ * How long [ms] a plan rests when somebody types: what the key changed is then on its way, and gives the plan up. Our
+ * choice. Where nothing changed, the plan goes on.
+ */
+const REST_MS = 150;
+
+/** Lets the work on a plan rest, here and in the helper. */
+export function rest(): void {
+  restsUntil_ms = performance.now() + REST_MS;
+  helper?.worker.postMessage(REST);
+}
 
 /**
  * How long [ms] a plan is worked on before the next turn. Our choice: a key makes a plan vain, and what is still at work on
@@ -23,7 +47,7 @@ export const planThread: PlanThread = {
   turn: () =>
     new Promise((resolve) => {
       waiting.push(resolve);
-      turns.port2.postMessage(null);
+      nextTurn();
     }),
   isDue: () => performance.now() - lastTurn_ms >= TURN_MS,
   after: (time_ms, call) => {
@@ -40,15 +64,20 @@ export function helpIfAsked(data: PlanData): boolean {
   const line = planLine((message) => {
     self.postMessage(message);
   });
-  self.onmessage = (event: MessageEvent<PlanMessage>) => {
-    line.heard(event.data);
+  self.onmessage = ({ data: said }: MessageEvent<PlanMessage | typeof REST>) => {
+    if (said === REST) rest();
+    else line.heard(said);
   };
   helpPlans(line, data, planThread);
   return true;
 }
 
 /** A second worker of this script, and whether it is worth being asked; null before one is started. */
-let helper: { readonly line: PlanLine; state: "preparing" | "ready" | "lost" } | null = null;
+let helper: {
+  readonly worker: Worker;
+  readonly line: PlanLine;
+  state: "preparing" | "ready" | "lost";
+} | null = null;
 let answered = 0;
 
 /** The line to a helper that is quick already; null while there is none. */
@@ -79,7 +108,7 @@ function startHelper(job: Job): void {
     const line = planLine((message) => {
       worker.postMessage(message);
     });
-    const started: NonNullable<typeof helper> = { line, state: "preparing" };
+    const started: NonNullable<typeof helper> = { worker, line, state: "preparing" };
     helper = started;
     worker.onmessage = (event: MessageEvent<PlanMessage>) => {
       line.heard(event.data);

@@ -169,8 +169,14 @@ export function useEngine<K extends keyof AnswerTo>(
         standBy.current ??= startStandBy(listen, spoken.current, newest.current);
     };
     if (kind === "plan") window.document.addEventListener("focusin", onField);
+    // Sooner than the new document is there: until then the plan would keep the processors from showing what was typed.
+    const onTyped = (): void => {
+      started.postMessage({ type: "rest" } satisfies EngineRequest);
+    };
+    window.document.addEventListener("beforeinput", onTyped);
     return () => {
       window.document.removeEventListener("focusin", onField);
+      window.document.removeEventListener("beforeinput", onTyped);
       started.terminate();
       worker.current = null;
       standBy.current?.end();
