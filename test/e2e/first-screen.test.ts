@@ -29,7 +29,14 @@ async function slowVisit(context: BrowserContext, hash = ""): Promise<{ page: Pa
 
 /** What stands where on the first screen: its text, and where it begins and how high it is in whole pixels. */
 async function places(page: Page): Promise<readonly string[]> {
-  const parts = ["h1", ".jobs label", "h2", ".know h3", ".know .lead", ".know > section > .fields label"];
+  const parts = [
+    "h1",
+    ".jobs label",
+    "h2",
+    ".know h3",
+    ".know .lead",
+    ".know > section > form > .fields label",
+  ];
   return page.locator(`#root :is(${parts.join(", ")})`).evaluateAll((shown) =>
     shown
       .map((one) => ({ text: one.textContent, box: one.getBoundingClientRect() }))
@@ -42,7 +49,7 @@ test.each([
   [360, 740],
   [1280, 900],
 ])("the first screen is there before the scripts, and stays where it is: %i × %i", async (width, height) => {
-  const context = await stage.browser.newContext({ viewport: { width, height } });
+  const context = await stage.newContext({ viewport: { width, height } });
   const { page, letIn } = await slowVisit(context);
   await page.locator(".first-screen .lead").waitFor();
   const before = await places(page);
@@ -66,7 +73,7 @@ test.each([
   ["in another language", "", "de"],
   ["for another screen", "#flasks", "en-GB"],
 ])("it is not shown %s", async (_where, hash, tag) => {
-  const context = await stage.browser.newContext({ viewport: { width: 360, height: 740 } });
+  const context = await stage.newContext({ viewport: { width: 360, height: 740 } });
   await context.addInitScript((kept) => {
     window.localStorage.setItem("hardstand language", kept);
   }, tag);
@@ -80,7 +87,7 @@ test.each([
 });
 
 test("without scripts the page says what it needs, and shows nothing that does not work", async () => {
-  const context = await stage.browser.newContext({ javaScriptEnabled: false });
+  const context = await stage.newContext({ javaScriptEnabled: false });
   const page = await context.newPage();
   await page.goto(stage.address);
   expect(await page.locator("#root").isVisible()).toBe(false);

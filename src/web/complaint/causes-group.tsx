@@ -1,7 +1,7 @@
 import type { ReactElement } from "react";
 import { SelectField } from "../form/fields.tsx";
 import { useForm } from "../form/form-context.ts";
-import { Section } from "../form/section.tsx";
+import { FieldGroup } from "../form/field-group.tsx";
 import { useLanguage } from "../language/language-context.ts";
 import { Text } from "../language/text.tsx";
 import type { ComplaintDraft } from "./complaint-draft.ts";
@@ -22,7 +22,7 @@ export function CausesGroup({ causes, dispatch }: CausesProps): ReactElement {
   const { catalogue } = useForm();
   const { phrases } = useLanguage();
   return (
-    <Section id="section-causes" title="Other causes, checked" lead="Exclude these first, in this order.">
+    <FieldGroup id="section-causes" title="Other causes, checked" lead="Exclude these first, in this order.">
       {(catalogue?.complaint.causes ?? []).map(({ id, name, check }) => (
         <div key={id} className="cause">
           <SelectField
@@ -43,7 +43,7 @@ export function CausesGroup({ causes, dispatch }: CausesProps): ReactElement {
           </p>
         </div>
       ))}
-    </Section>
+    </FieldGroup>
   );
 }
 

@@ -1,7 +1,7 @@
 import type { ReactElement } from "react";
 import { SelectField } from "../form/fields.tsx";
 import { useForm } from "../form/form-context.ts";
-import { Section } from "../form/section.tsx";
+import { FieldGroup } from "../form/field-group.tsx";
 import type { ComplaintDraft } from "./complaint-draft.ts";
 import type { ComplaintAction } from "./use-complaint.ts";
 
@@ -20,7 +20,7 @@ export function SeenGroup({ seen, dispatch }: SeenProps): ReactElement {
     { key: "loads", label: "Which loads failed", choices: loads },
   ] as const;
   return (
-    <Section
+    <FieldGroup
       id="section-seen"
       title="What was seen"
       lead="It speaks for or against a cause. Leave open what nobody looked at."
@@ -40,6 +40,6 @@ export function SeenGroup({ seen, dispatch }: SeenProps): ReactElement {
           />
         ))}
       </div>
-    </Section>
+    </FieldGroup>
   );
 }

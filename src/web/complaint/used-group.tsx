@@ -4,7 +4,7 @@ import { SelectField } from "../form/fields.tsx";
 import { fieldId, focusSoon, useForm } from "../form/form-context.ts";
 import { IssueList } from "../form/messages.tsx";
 import { QuantityField } from "../form/quantity-field.tsx";
-import { Section } from "../form/section.tsx";
+import { FieldGroup } from "../form/field-group.tsx";
 import { UNITS } from "../form/units.ts";
 import { sayIn, useLanguage, useSay } from "../language/language-context.ts";
 import { blankUsed } from "./complaint-draft.ts";
@@ -21,7 +21,7 @@ export function UsedGroup({ used, dispatch }: UsedProps): ReactElement {
   const { issues } = useForm();
   const say = useSay();
   return (
-    <Section
+    <FieldGroup
       id="section-used"
       title="Conditioners used"
       lead="What went into the tank for the water. None: leave it empty."
@@ -39,7 +39,7 @@ export function UsedGroup({ used, dispatch }: UsedProps): ReactElement {
       >
         {say("Add a conditioner used")}
       </button>
-    </Section>
+    </FieldGroup>
   );
 }
 

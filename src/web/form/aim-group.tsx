@@ -4,7 +4,7 @@ import type { Draft } from "../job/draft.ts";
 import { SelectField, TextField } from "./fields.tsx";
 import { useDraft, useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
-import { Section } from "./section.tsx";
+import { FieldGroup } from "./field-group.tsx";
 
 const PLACES = [
   { id: "on the leaf", name: "on the leaf" },
@@ -22,7 +22,7 @@ const Aim = memo(function Aim({ aim }: Pick<Draft, "aim">): ReactElement {
     dispatch({ type: "edit", change: (d) => ({ ...d, aim: { ...d.aim, ...change } }) });
   };
   return (
-    <Section id="section-aim" title="Aim">
+    <FieldGroup id="section-aim" title="Aim">
       <div className="fields">
         <TextField
           label="Share that must stay free"
@@ -55,6 +55,6 @@ const Aim = memo(function Aim({ aim }: Pick<Draft, "aim">): ReactElement {
         />
       </div>
       <LeftOver rest={aim.rest} onChange={(d, rest) => ({ ...d, aim: { ...d.aim, rest } })} />
-    </Section>
+    </FieldGroup>
   );
 });

@@ -8,7 +8,7 @@ import { fieldId, useDraft, useForm } from "./form-context.ts";
 import { IssueList } from "./messages.tsx";
 import { OwnProductFields } from "./own-product-fields.tsx";
 import { AddButton } from "./row-buttons.tsx";
-import { Section } from "./section.tsx";
+import { FieldGroup } from "./field-group.tsx";
 
 const words = {
   addChemistry: "Add a conditioner",
@@ -43,7 +43,7 @@ const Conditioners = memo(function Conditioners(listed: Listed): ReactElement {
   };
   const general = issues.filter(({ path }) => path === "conditioners");
   return (
-    <Section id="section-conditioners" title="Conditioners" lead="What you can get, and what it costs.">
+    <FieldGroup id="section-conditioners" title="Conditioners" lead="What you can get, and what it costs.">
       <fieldset className="choice">
         <legend className="visually-hidden">{say("Which conditioners to try")}</legend>
         <label>
@@ -71,7 +71,7 @@ const Conditioners = memo(function Conditioners(listed: Listed): ReactElement {
       </fieldset>
       <IssueList issues={general} />
       {listed.listsConditioners && <ConditionerRows conditioners={listed.conditioners} />}
-    </Section>
+    </FieldGroup>
   );
 });
 

@@ -8,7 +8,7 @@ import { IssueList } from "./messages.tsx";
 import { More } from "./more.tsx";
 import { ProductFields } from "./product-fields.tsx";
 import { AddButton } from "./row-buttons.tsx";
-import { Section } from "./section.tsx";
+import { FieldGroup } from "./field-group.tsx";
 import { Ticks } from "./ticks.tsx";
 
 const words = {
@@ -32,7 +32,7 @@ const Mix = memo(function Mix({ mix, partners }: Pick<Draft, "mix" | "partners">
   const { issues } = useForm();
   const general = issues.filter(({ path, missing }) => path === "mix" && !missing);
   return (
-    <Section
+    <FieldGroup
       id="section-mix"
       title="Tank mix"
       lead="What is on the label. Strength as acid where the label says so."
@@ -59,7 +59,7 @@ const Mix = memo(function Mix({ mix, partners }: Pick<Draft, "mix" | "partners">
         />
       </div>
       <Partners partners={partners} />
-    </Section>
+    </FieldGroup>
   );
 });
 

@@ -6,7 +6,7 @@ import { useDraft, useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
 import { More } from "./more.tsx";
 import { QuantityField } from "./quantity-field.tsx";
-import { Section } from "./section.tsx";
+import { FieldGroup } from "./field-group.tsx";
 import { Ticks } from "./ticks.tsx";
 import { UNITS } from "./units.ts";
 
@@ -42,7 +42,7 @@ const Site = memo(function Site({ site }: Pick<Draft, "site">): ReactElement {
     site.metals !== null,
   ].filter(Boolean).length;
   return (
-    <Section id="section-site" title={words.title} lead={words.lead}>
+    <FieldGroup id="section-site" title={words.title} lead={words.lead}>
       <More title={words.more} said={said} paths={["site"]}>
         <div className="fields">
           <SelectField
@@ -87,6 +87,6 @@ const Site = memo(function Site({ site }: Pick<Draft, "site">): ReactElement {
         />
       </More>
       <LeftOver rest={site.rest} onChange={(d, rest) => withSite(d, { rest })} />
-    </Section>
+    </FieldGroup>
   );
 });

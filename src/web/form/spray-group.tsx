@@ -8,7 +8,7 @@ import { useDraft, useForm } from "./form-context.ts";
 import { LeftOver } from "./left-over.tsx";
 import { More } from "./more.tsx";
 import { QuantityField } from "./quantity-field.tsx";
-import { Section } from "./section.tsx";
+import { FieldGroup } from "./field-group.tsx";
 import { UNITS } from "./units.ts";
 
 const words = {
@@ -148,7 +148,7 @@ const SprayQuestions = memo(function SprayQuestions({ spray }: { spray: Spray })
   const { aerated, rest } = spray;
   const further = FURTHER.filter(({ key }) => spray[key].text.trim() !== "").length;
   return (
-    <Section id="section-spray" title="Spray">
+    <FieldGroup id="section-spray" title="Spray">
       <Questions questions={FIRST} spray={spray} />
       <More
         title={words.more}
@@ -169,7 +169,7 @@ const SprayQuestions = memo(function SprayQuestions({ spray }: { spray: Spray })
         />
       </More>
       <LeftOver rest={rest} onChange={(d, rest) => ({ ...d, spray: { ...d.spray, rest } })} />
-    </Section>
+    </FieldGroup>
   );
 });
 

@@ -7,7 +7,7 @@ import { LeftOver } from "./left-over.tsx";
 import { IssueList } from "./messages.tsx";
 import { OtherWaters } from "./other-waters.tsx";
 import { Readings } from "./readings.tsx";
-import { Section } from "./section.tsx";
+import { FieldGroup } from "./field-group.tsx";
 import { WaterSource } from "./water-source.tsx";
 
 /** The water test: where the water comes from and what was measured. */
@@ -25,7 +25,7 @@ const Water = memo(function Water({ water, others }: WaterProps): ReactElement {
   const say = useSay();
   const general = issues.filter(({ path }) => path === "water" || path === "water.readings");
   return (
-    <Section
+    <FieldGroup
       id="section-water"
       title="Water test"
       lead="As the report gives them. Leave blank what was not measured."
@@ -43,7 +43,7 @@ const Water = memo(function Water({ water, others }: WaterProps): ReactElement {
       />
       <LeftOver rest={water.rest} onChange={(d, rest) => withWater(d, { rest })} />
       {others && <OtherWaters />}
-    </Section>
+    </FieldGroup>
   );
 });
 
