@@ -33,7 +33,7 @@ function watchLargest(): void {
 test(
   "on a slow phone with a slow line the first screen is there within 2.5 s",
   async () => {
-    const { value, bound, said } = await best(LARGEST, async () => {
+    const { value, bound, said } = await best("largest text of the first screen [ms]", LARGEST, async () => {
       const context = await stage.browser.newContext({ viewport: { width: 360, height: 740 } });
       const page = await context.newPage();
       const session = await context.newCDPSession(page);

@@ -52,9 +52,13 @@ interface Bounds {
 
 /**
  * Measures until the bound is held, a few times at most: other work makes a time worse, never better, so the best one
- * counts. Tries in which the machine was not quiet before and after are only judged when there are no others.
+ * counts. Tries in which the machine was not quiet before and after are only judged when there are no others. What was
+ * measured, and against which of the bounds it is held, is printed.
+ *
+ * @param what the name of what is measured, with its unit
  */
 export async function best(
+  what: string,
   { bound, whenBusy, larger = false, tries }: Bounds,
   measure: () => Promise<number>,
 ): Promise<Measured> {
@@ -70,5 +74,7 @@ export async function best(
   const isJudged = quiet.length > 0 || busy.some(holds);
   const values = quiet.length > 0 && !busy.some(holds) ? quiet : [...quiet, ...busy];
   const value = larger ? Math.max(...values) : Math.min(...values);
-  return { value, bound: isJudged ? bound : whenBusy, said };
+  const heldTo = isJudged ? bound : whenBusy;
+  console.log(`${what}: ${String(value)}, held to ${String(heldTo)}; ${said}`);
+  return { value, bound: heldTo, said };
 }
