@@ -3,7 +3,7 @@
  * values. Later steps run even when an earlier one fails, so that all faults show. The last line is
  * `N passed, N failed`: the tests, and one for each other step.
  */
-import { mkdirSync, readFileSync, rmSync } from "node:fs";
+import { closeSync, mkdirSync, openSync, readFileSync, rmSync } from "node:fs";
 import { install, inProject, needsInstall, nodeVersionProblem, run, runBin, typeChecks } from "./project.mjs";
 
 let passed = 0;
@@ -32,15 +32,33 @@ function finish() {
   process.exitCode = failed > 0 ? 1 : 0;
 }
 
-/** Runs a step that passes or fails as a whole. @returns whether it passed. */
-async function step(name, work) {
-  const started = Date.now();
-  heading(name);
-  const code = await work();
+/** Counts a step that passed or failed as a whole. @returns whether it passed. */
+function count(name, code, started) {
   if (code === 0) passed++;
   else fail(1, name);
   console.log(`-- ${name}: ${code === 0 ? "passed" : "FAILED"} in ${secondsSince(started)}`);
   return code === 0;
+}
+
+/** Runs a step that passes or fails as a whole. @returns whether it passed. */
+async function step(name, work) {
+  const started = Date.now();
+  heading(name);
+  return count(name, await work(), started);
+}
+
+/** Runs steps one after the other. What each says is shown once it is done: another lane runs beside it. */
+async function lane(steps) {
+  for (const [name, work] of steps) {
+    const started = Date.now();
+    const path = inProject("test-output", `${name.replaceAll(/\W+/g, "-")}.txt`);
+    const file = openSync(path, "w");
+    const code = await work({ stdio: ["ignore", file, file] });
+    closeSync(file);
+    heading(name);
+    process.stdout.write(readFileSync(path, "utf8"));
+    count(name, code, started);
+  }
 }
 
 /** The report of a test run as counts, or null when there is none to read. */
@@ -53,12 +71,12 @@ function readReport(path) {
   }
   const files = report.testResults;
   const statuses = files.flatMap((file) => file.assertionResults.map((test) => test.status));
-  const count = (wanted) => statuses.filter((status) => status === wanted).length;
+  const having = (wanted) => statuses.filter((status) => status === wanted).length;
   // A file that could not be read, or whose set-up failed, has no failing test of its own.
   const brokenFiles = files.filter(
     (file) => file.status === "failed" && !file.assertionResults.some((test) => test.status === "failed"),
   ).length;
-  const counts = { passed: count("passed"), failed: count("failed"), brokenFiles };
+  const counts = { passed: having("passed"), failed: having("failed"), brokenFiles };
   return { ...counts, notRun: statuses.length - counts.passed - counts.failed };
 }
 
@@ -125,12 +143,18 @@ async function main() {
   rmSync(inProject("test-output"), { recursive: true, force: true });
   mkdirSync(inProject("test-output"));
 
-  await step("format", () => runBin("prettier/bin/prettier.cjs", ["--check", "."]));
-  await step("lint", () => runBin("eslint/bin/eslint.js", ["."]));
-  for (const part of typeChecks) {
-    await step(`types: ${part}`, () => runBin("typescript/bin/tsc", ["-p", `tsconfig.${part}.json`]));
-  }
-  await step("build", () => run(process.execPath, [inProject("scripts", "build.mjs")]));
+  const types = typeChecks.map((part) => [
+    `types: ${part}`,
+    (options) => runBin("typescript/bin/tsc", ["-p", `tsconfig.${part}.json`], options),
+  ]);
+  await Promise.all([
+    lane([["lint", (options) => runBin("eslint/bin/eslint.js", ["."], options)]]),
+    lane([
+      ["format", (options) => runBin("prettier/bin/prettier.cjs", ["--check", "."], options)],
+      ...types,
+      ["build", (options) => run(process.execPath, [inProject("scripts", "build.mjs")], options)],
+    ]),
+  ]);
   await tests("unit and reference", ["unit", "checks"]);
   await browserTests();
   await step("table of published values", () =>

@@ -84,7 +84,7 @@ function hardToSee({ size_px, weight, line_px }: typeof LEAST): readonly string[
 }
 
 async function brightAt(address: string, ready: string): Promise<Page> {
-  const page = await (await stage.browser.newContext({ viewport: { width: 360, height: 740 } })).newPage();
+  const page = await (await stage.newContext({ viewport: { width: 360, height: 740 } })).newPage();
   await page.goto(`${stage.address}${address}`);
   await page.waitForSelector(ready, { timeout: 90_000 });
   await brightLightOf(page).check();

@@ -18,7 +18,7 @@ let stage: Stage;
 let page: Page;
 beforeAll(async () => {
   stage = await setStage();
-  page = await (await stage.browser.newContext()).newPage();
+  page = await (await stage.newContext()).newPage();
 });
 afterAll(async () => {
   await stage.close();

@@ -18,7 +18,7 @@ const KEYS = ".keypad button";
 
 /** The page on a telephone, in bright light. */
 async function outside(width: number, height: number): Promise<Page> {
-  const context = await stage.browser.newContext({
+  const context = await stage.newContext({
     viewport: { width, height },
     hasTouch: true,
     isMobile: true,
@@ -176,46 +176,53 @@ function targets(page: Page): Promise<readonly Target[]> {
 /** Browsers lay out in fractions of a pixel. */
 const ROUNDING = 0.1;
 
-describe.each([
-  [320, 740],
-  [360, 740],
-  [1280, 900],
-])("at %i × %i every control", (width, height) => {
+const SIZES = [
+  { width: 320, height: 740 },
+  { width: 360, height: 740 },
+  { width: 1280, height: 900 },
+] as const;
+
+describe("every control", () => {
   test.each([
     ["the plan", ""],
     ["the complaint", "#complaint"],
     ["the flasks", "#flasks"],
-  ])("of %s is large enough and far enough from the next", async (_screen, hash) => {
-    const page = await (await stage.browser.newContext({ viewport: { width, height } })).newPage();
+  ])("of %s is large enough and far enough from the next, at every size", async (_screen, hash) => {
+    const page = await (await stage.newContext({ viewport: SIZES[0] })).newPage();
     await page.goto(`${stage.address}${hash}`);
     await page.waitForSelector('[data-state="done"], [data-complaint="done"], [data-flasks="done"]', LONG);
     if (hash === "") await page.getByRole("button", { name: /^All jobs/ }).click();
     await unfold(page);
     if (hash === "") await page.waitForSelector('[data-testid="workings"] figure', LONG);
+    const brightLight = page.getByLabel("Bright light").locator("visible=true");
     for (const [light, least] of [
       ["as it comes", 48],
       ["bright", 64],
     ] as const) {
-      if (light === "bright") await page.getByLabel("Bright light").locator("visible=true").check();
-      const found = await targets(page);
-      expect(found.length).toBeGreaterThan(10);
-      const small = found.filter((one) => Math.min(one.width, one.height) < 48 - ROUNDING);
-      expect(
-        small.map(({ name }) => name),
-        light,
-      ).toEqual([]);
-      const low = found.filter((one) => one.isButton && one.height < least - ROUNDING);
-      expect(
-        low.map(({ name }) => name),
-        light,
-      ).toEqual([]);
-      const close = found.flatMap((a, i) =>
-        found
-          .slice(i + 1)
-          .filter((b) => gap(a, b) < 8 - ROUNDING)
-          .map((b) => `${a.name} | ${b.name}: ${String(gap(a, b))}`),
-      );
-      expect(close, light).toEqual([]);
+      await brightLight.setChecked(light === "bright");
+      for (const size of SIZES) {
+        await page.setViewportSize(size);
+        const at = `${light}, ${String(size.width)} px`;
+        const found = await targets(page);
+        expect(found.length, at).toBeGreaterThan(10);
+        const small = found.filter((one) => Math.min(one.width, one.height) < 48 - ROUNDING);
+        expect(
+          small.map(({ name }) => name),
+          at,
+        ).toEqual([]);
+        const low = found.filter((one) => one.isButton && one.height < least - ROUNDING);
+        expect(
+          low.map(({ name }) => name),
+          at,
+        ).toEqual([]);
+        const close = found.flatMap((a, i) =>
+          found
+            .slice(i + 1)
+            .filter((b) => gap(a, b) < 8 - ROUNDING)
+            .map((b) => `${a.name} | ${b.name}: ${String(gap(a, b))}`),
+        );
+        expect(close, at).toEqual([]);
+      }
     }
     await page.context().close();
   });

@@ -22,7 +22,7 @@ const RECORD = fileURLToPath(new URL("../../examples/complaints/low-rate-hard-bo
 const LONG = { timeout: 90_000 } as const;
 
 async function openComplaint(width: number, height: number): Promise<Page> {
-  const page = await (await stage.browser.newContext({ viewport: { width, height } })).newPage();
+  const page = await (await stage.newContext({ viewport: { width, height } })).newPage();
   await page.goto(`${stage.address}#complaint`);
   await page.waitForSelector("#complaint-title", LONG);
   return page;

@@ -18,7 +18,7 @@ afterAll(async () => {
 
 /** Opens the flasks by their own address and waits until they are computed. */
 async function openFlasks(width: number, height: number): Promise<Page> {
-  const page = await (await stage.browser.newContext({ viewport: { width, height } })).newPage();
+  const page = await (await stage.newContext({ viewport: { width, height } })).newPage();
   await page.goto(`${stage.address}#flasks`);
   await page.waitForSelector('[data-flasks="done"]');
   return page;
@@ -102,7 +102,7 @@ test("the script can be saved, and a file that is no demonstration is said to be
   await page.getByRole("button", { name: "Save the script to print" }).click();
   const script = readFileSync(await (await download).path(), "utf8");
   expect(script).toContain("Stocks to make at home");
-  const printed = await (await stage.browser.newContext()).newPage();
+  const printed = await (await stage.newContext()).newPage();
   await printed.setContent(script);
   const pdf = await printed.pdf({ preferCSSPageSize: true, printBackground: true });
   expect((pdf.toString("latin1").match(/\/Type\s*\/Page[^s]/g) ?? []).length).toBe(2);

@@ -19,7 +19,7 @@ let stage: Stage;
 let page: Page;
 beforeAll(async () => {
   stage = await setStage();
-  page = await (await stage.browser.newContext({ viewport: { width: 703, height: 900 } })).newPage();
+  page = await (await stage.newContext({ viewport: { width: 703, height: 900 } })).newPage();
   await page.emulateMedia({ media: "print" });
 });
 afterAll(async () => {

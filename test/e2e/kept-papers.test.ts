@@ -38,7 +38,7 @@ test("a record of a complaint loses one keystroke at most when the browser is ki
 });
 
 test("what was taken from a record comes back after a reload", async () => {
-  const page = await (await stage.browser.newContext()).newPage();
+  const page = await (await stage.newContext()).newPage();
   await page.goto(`${stage.address}#complaint`);
   await page.fill(TITLE, "Stripes in the north block");
   await page.fill("#field-water-readings-0-value", "9,2 o'clock");

@@ -183,7 +183,7 @@ async function refusedElsewhere(page: Page): Promise<void> {
 }
 
 test("a full device is said, and a copy holds what could not be kept", async () => {
-  const context = await stage.browser.newContext();
+  const context = await stage.newContext();
   const page = await context.newPage();
   const devtools = await context.newCDPSession(page);
   const { origin } = new URL(stage.address);

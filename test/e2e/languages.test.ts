@@ -94,7 +94,7 @@ test.each(["en-US", "de", "fr", "es"] as const)(
     if (!plan.ok) throw new Error("job not planned");
     const language = await loadLanguage(tag);
     const facts = { date: "2026-01-01", title: job.value.title, sampled: null };
-    const page = await (await stage.browser.newContext()).newPage();
+    const page = await (await stage.newContext()).newPage();
     for (const paper of ["A4", "Letter"] as const) {
       await page.setContent(planHtml(plan.value, job.value, facts, { part: "card", paper, language }));
       expect(await page.getAttribute("html", "lang")).toBe(tag);

@@ -82,7 +82,7 @@ describe.each([
     const download = page.waitForEvent("download");
     await page.getByRole("button", { name: "Save the report (HTML)" }).click();
     const report = readFileSync(await (await download).path(), "utf8");
-    const paper = await (await stage.browser.newContext({ viewport: { width, height } })).newPage();
+    const paper = await (await stage.newContext({ viewport: { width, height } })).newPage();
     await paper.setContent(report);
     expect(await sideways(paper), "the report").toEqual([]);
     await paper.context().close();
@@ -90,7 +90,7 @@ describe.each([
   }, 240_000);
 
   test("on the screens of a complaint and of the flasks", async () => {
-    const page = await (await stage.browser.newContext({ viewport: { width, height } })).newPage();
+    const page = await (await stage.newContext({ viewport: { width, height } })).newPage();
     await page.goto(`${stage.address}#complaint`);
     await page.waitForSelector("#complaint-title", LONG);
     await page.getByLabel("Record file").setInputFiles(RECORD);

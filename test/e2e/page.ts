@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
-import type { Browser, Page } from "playwright-core";
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { servePage } from "../../src/server/index.ts";
 
 /** The built page served on this machine, with a browser to look at it. */
@@ -9,6 +9,11 @@ export interface Stage {
   readonly browser: Browser;
   /** Address of the page. */
   readonly address: string;
+  /**
+   * Somebody new. Nothing is put on their device for later, which takes as long as a first answer: who looks at that
+   * asks the browser for a context.
+   */
+  newContext(options?: BrowserContextOptions): Promise<BrowserContext>;
   /** The page of somebody new, with the first answer computed. */
   open(width: number, height: number): Promise<Page>;
   /** The same as soon as its form can be typed into. */
@@ -45,8 +50,10 @@ export async function setStage(): Promise<Stage> {
       "--accept-lang=en-GB",
     ],
   });
+  const newContext = (options: BrowserContextOptions = {}): Promise<BrowserContext> =>
+    browser.newContext({ serviceWorkers: "block", ...options });
   const visit = async (width: number, height: number): Promise<Page> => {
-    const page = await (await browser.newContext({ viewport: { width, height } })).newPage();
+    const page = await (await newContext({ viewport: { width, height } })).newPage();
     await page.goto(server.address);
     await page.waitForSelector("#field-title");
     return page;
@@ -54,6 +61,7 @@ export async function setStage(): Promise<Stage> {
   return {
     browser,
     address: server.address,
+    newContext,
     visit,
     open: async (width, height) => {
       const page = await visit(width, height);

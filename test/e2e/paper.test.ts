@@ -25,7 +25,7 @@ beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "hardstand-paper-"));
   stage = await setStage();
   // As wide as the text on A4, the narrower of the two.
-  sheet = await (await stage.browser.newContext({ viewport: { width: 703, height: 900 } })).newPage();
+  sheet = await (await stage.newContext({ viewport: { width: 703, height: 900 } })).newPage();
   await sheet.emulateMedia({ media: "print" });
 });
 afterAll(async () => {

@@ -23,7 +23,7 @@ async function openJobs(page: Page): Promise<void> {
 
 /** A page of another person, with nothing kept. */
 async function other(): Promise<Page> {
-  return (await stage.browser.newContext()).newPage();
+  return (await stage.newContext()).newPage();
 }
 
 async function linkOf(page: Page): Promise<string> {

@@ -32,7 +32,7 @@ function watchShifts(): void {
 }
 
 test("on a slow phone the page lies still while it comes in and is answered", async () => {
-  const context = await stage.browser.newContext({ viewport: { width: 360, height: 740 } });
+  const context = await stage.newContext({ viewport: { width: 360, height: 740 } });
   const page = await context.newPage();
   const session = await context.newCDPSession(page);
   await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });

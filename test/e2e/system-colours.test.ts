@@ -35,7 +35,7 @@ test.each([
   ["a complaint", "#complaint", '[data-complaint="done"]'],
   ["the flasks", "#flasks", '[data-flasks="done"]'],
 ])("with the system's colours every text of %s stands out from its ground", async (_what, hash, ready) => {
-  const page = await (await stage.browser.newContext({ viewport: { width: 360, height: 740 } })).newPage();
+  const page = await (await stage.newContext({ viewport: { width: 360, height: 740 } })).newPage();
   await page.emulateMedia({ forcedColors: "active" });
   await page.goto(`${stage.address}${hash}`);
   await page.waitForSelector(ready, { timeout: 90_000 });
