@@ -96,7 +96,7 @@ async function tests(name, projects, env = {}) {
       "--reporter=json",
       `--outputFile.json=${path}`,
     ],
-    { env, timeout_s: 900 },
+    { env, timeout_s: 2400 },
   );
   const report = readReport(path);
   if (report === null) {

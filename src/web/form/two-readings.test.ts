@@ -13,4 +13,7 @@ it("the decimal mark of a sheet settles every number of a text, and leaves the c
   expect(settledBy("1.250–2.500", ",")).toBe("1250–2500");
   expect(settledBy("0,215", ",")).toBe("0,215");
   expect(settledBy("98,4", ",")).toBe("98,4");
+  // Three groups have one reading, and so have more than three digits before the mark.
+  expect(settledBy("1,250,500", ".")).toBe("1,250,500");
+  expect(settledBy("1250,125", ",")).toBe("1250,125");
 });
