@@ -18,8 +18,12 @@ const PROCESSORS = 4;
  * Where there are too few processors, it is held to not becoming worse: 160 to 260 on two.
  */
 const KEY = { bound: cpus().length < PROCESSORS ? 350 : 100, whenBusy: 800, tries: 2 } as const;
-/** The slowest of all interactions [ms], from the input to the next picture (Web Vitals, interaction to next paint). */
-const INTERACTION = { bound: 200, whenBusy: 2000 } as const;
+/**
+ * From an input to the next picture [ms]: the slowest of all interactions, of every 50 of them the slowest left out (Web
+ * Vitals, interaction to next paint).
+ */
+const INTERACTION = { bound: 200, whenBusy: 2000, tries: 3 } as const;
+const LEFT_OUT_OF = 50;
 /**
  * Keys of a round, and the time from one to the next [ms]: a fast typist on a phone, and one slow enough for every key to
  * meet the work on the whole plan.
@@ -47,12 +51,12 @@ afterAll(async () => {
 });
 
 interface Watched extends Window {
-  times: { keys: (number | null)[]; interactions: number[] };
+  times: { keys: (number | null)[]; interactions: Record<number, number> };
 }
 
 /** Takes the time from each key to the picture that shows what it changed in the three answers. */
 function watch(): void {
-  const times: Watched["times"] = { keys: [], interactions: [] };
+  const times: Watched["times"] = { keys: [], interactions: {} };
   Object.assign(window, { times });
   let key: { at: number; place: number } | null = null;
   window.addEventListener(
@@ -84,7 +88,8 @@ function watch(): void {
   new PerformanceObserver((list) => {
     for (const entry of list.getEntries()) {
       const { interactionId, duration } = entry as PerformanceEntry & { interactionId: number };
-      if (interactionId > 0) times.interactions.push(duration);
+      if (interactionId > 0)
+        times.interactions[interactionId] = Math.max(times.interactions[interactionId] ?? 0, duration);
     }
   }).observe({ type: "event", durationThreshold: 16 } as PerformanceObserverInit);
 }
@@ -93,11 +98,11 @@ function watch(): void {
 async function round({
   keys: count,
   apart_ms,
-}: (typeof PACES)[number]): Promise<{ readonly keys: readonly number[]; readonly slowest: number }> {
+}: (typeof PACES)[number]): Promise<{ readonly keys: readonly number[]; readonly interaction: number }> {
   await page.fill(CALCIUM, "92");
   await page.waitForSelector('[data-state="done"]');
   await page.evaluate(() => {
-    Object.assign((window as unknown as Watched).times, { keys: [], interactions: [] });
+    Object.assign((window as unknown as Watched).times, { keys: [], interactions: {} });
   });
   // Only meanwhile: a thread made slower never leaves the machine quiet.
   await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
@@ -109,30 +114,31 @@ async function round({
   await page.waitForSelector('[data-state="done"]');
   const { keys, interactions } = await page.evaluate(() => (window as unknown as Watched).times);
   expect(keys).toHaveLength(count);
+  const slowestFirst = Object.values(interactions).sort((a, b) => b - a);
   return {
     keys: keys.map((time) => time ?? Infinity).sort((a, b) => a - b),
-    slowest: Math.max(...interactions),
+    interaction: slowestFirst[Math.floor(slowestFirst.length / LEFT_OUT_OF)] ?? Infinity,
   };
 }
 
 test.each(PACES)(
   "on a slow phone a key shows in the answer at once, and no interaction waits: $keys keys, $apart_ms ms apart",
   async (pace) => {
-    const slowest: number[] = [];
-    const { value, bound, said } = await best(
-      `95th percentile of keys ${String(pace.apart_ms)} ms apart [ms]`,
-      KEY,
-      async () => {
-        const done = await round(pace);
-        slowest.push(Math.round(done.slowest));
-        return Math.round(done.keys[Math.ceil(0.95 * pace.keys) - 1] ?? Infinity);
-      },
+    const every = `${String(pace.apart_ms)} ms apart [ms]`;
+    const interactions: number[] = [];
+    const key = await best(`95th percentile of keys ${every}`, KEY, async () => {
+      const { keys, interaction } = await round(pace);
+      interactions.push(interaction);
+      return Math.round(keys[Math.ceil(0.95 * pace.keys) - 1] ?? Infinity);
+    });
+    expect(key.value, `95th percentile [ms] ${key.said}`).toBeLessThanOrEqual(key.bound);
+    // Rounds made for the keys count first.
+    const next = await best(
+      `interaction to next picture, keys ${every}`,
+      INTERACTION,
+      async () => interactions.shift() ?? (await round(pace)).interaction,
     );
-    expect(value, `95th percentile [ms] ${said}`).toBeLessThanOrEqual(bound);
-    const most = bound === KEY.bound ? INTERACTION.bound : INTERACTION.whenBusy;
-    expect(Math.min(...slowest), `slowest interactions [ms]: ${slowest.join(", ")}`).toBeLessThanOrEqual(
-      most,
-    );
+    expect(next.value, `interaction to next picture [ms] ${next.said}`).toBeLessThanOrEqual(next.bound);
   },
   TIMEOUT_MS,
 );
