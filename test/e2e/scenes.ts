@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
 import { inProject } from "../../scripts/project.mjs";
-import { unfold } from "./look.ts";
+import { unfold, violationsInBrightLight, violationsInEveryLook } from "./look.ts";
 import { SOON, unfoldTools } from "./page.ts";
 import type { Stage } from "./page.ts";
 
@@ -18,7 +18,7 @@ export interface Scene {
   readonly within?: string;
 }
 
-export const PHONE = { width: 360, height: 740 } as const;
+const PHONE = { width: 360, height: 740 } as const;
 export const LAPTOP = { width: 1280, height: 900 } as const;
 
 /** The page of somebody new in a scene. */
@@ -37,6 +37,15 @@ export async function sceneOf(
   await page.goto(`${stage.address}${address}`);
   await come(page);
   return page;
+}
+
+/** What is wrong with a scene in any look, bright light included. */
+export async function violationsOfScene(stage: Stage, scene: Scene): Promise<readonly string[]> {
+  const page = await sceneOf(stage, scene);
+  const found = await violationsInEveryLook(page, scene.within);
+  const inBrightLight = await violationsInBrightLight(page, scene.within);
+  await page.context().close();
+  return [...found, ...inBrightLight];
 }
 
 export const planned = (page: Page): Promise<unknown> => page.waitForSelector('[data-state="done"]', LONG);
